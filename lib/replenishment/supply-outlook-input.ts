@@ -1,0 +1,40 @@
+import type { ClosedSpan } from "#lib/forecast/open-days";
+import type { DayUse } from "#lib/forecast/weekly-use";
+import type { Arrival } from "#lib/replenishment/run-out";
+import type { CheckOffer } from "#lib/replenishment/suggested-packs";
+import type { Amount } from "#lib/units/amount";
+import type { Day } from "#lib/units/day";
+import type { UseUnit } from "#lib/units/use-unit";
+
+/** What the records know of one supply. */
+export type SupplyOutlookInput = {
+  readonly supplyId: string;
+  readonly name: string;
+  readonly unit: UseUnit;
+  /** null when never counted */
+  readonly onHand: Amount | null;
+  readonly countedOn: Day | null;
+  readonly onOrder: readonly Arrival[];
+  /** used a day (packed and spoilt, less returned; nothing unusual), above 0, oldest first */
+  readonly useByDay: readonly DayUse[];
+  /** count less book, without opening counts; below 0 where more was used than booked */
+  readonly countDifferences: readonly DayUse[];
+  /** first day of the shop's records */
+  readonly firstDay: Day | null;
+  readonly offers: readonly CheckOffer[];
+};
+
+/** What the shop has decided. */
+export type ShopTerms = {
+  /** 1 Monday to 7 Sunday */
+  readonly weekStartsOn: number;
+  /** days from one check to the next, a whole number from 1 */
+  readonly reviewDays: number;
+  /** wanted share of protection intervals without a shortage, between 0 and 1 */
+  readonly serviceLevel: number;
+  /** weeks of use that an order should bring above the reorder point */
+  readonly coverWeeks: number;
+  readonly closed: readonly ClosedSpan[];
+  readonly currency: string;
+  readonly minorDigits: number;
+};

@@ -1,0 +1,228 @@
+import { type CountCorrection, countCorrection } from "#lib/forecast/count-correction";
+import type { ClosedCalendar } from "#lib/forecast/open-days";
+import type { ShopWeek } from "#lib/forecast/shop-weeks";
+import { type UsageHistory, usageHistory } from "#lib/forecast/usage-history";
+import { type WeekUse, weeklyUse } from "#lib/forecast/weekly-use";
+import { bestOffer, offerPacks, type PackedOffer } from "#lib/replenishment/best-offer";
+import { checkAction } from "#lib/replenishment/check-action";
+import type { CheckAction, CheckRow } from "#lib/replenishment/check-row";
+import { explanation, methodWords } from "#lib/replenishment/explanation";
+import { guess } from "#lib/replenishment/guess";
+import { arrivalDay, orderBy, protectionInterval } from "#lib/replenishment/order-by";
+import { type ProtectionPlan, protectionPlan } from "#lib/replenishment/protection-plan";
+import { type RunOutQuestion, runOut } from "#lib/replenishment/run-out";
+import { type RowWithoutSentence, sentence } from "#lib/replenishment/sentence";
+import { stockPosition } from "#lib/replenishment/stock-position";
+import { suggestedPacks } from "#lib/replenishment/suggested-packs";
+import type { ShopTerms, SupplyOutlookInput } from "#lib/replenishment/supply-outlook-input";
+import { amount, sumAmounts } from "#lib/units/amount";
+import { addDays, type Day, maxDay } from "#lib/units/day";
+
+/** Taken where no offer says how long a delivery takes; common practice, no source. */
+const ASSUMED_LEAD_TIME_DAYS = 7;
+const DAYS_A_WEEK = 7;
+
+/** What all supplies of one check have in common. */
+export type CheckFrame = {
+  readonly terms: ShopTerms;
+  readonly today: Day;
+  readonly calendar: ClosedCalendar;
+  /** the shop's weeks that are over, oldest first */
+  readonly weeks: readonly ShopWeek[];
+};
+
+type Records = { readonly weeks: readonly WeekUse[]; readonly correction: CountCorrection };
+type KnownUse = Exclude<UsageHistory, { kind: "no-use" }>;
+
+/**
+ * Outlook of one supply: how much is used, how long it lasts, by when to order and how much.
+ *
+ * @param input what the records know; rows after today are not looked at
+ * @param frame the shop's terms, today, its closed days and weeks
+ * @returns the row of the weekly check
+ * @throws RangeError when use is not given oldest first or a term is out of range
+ */
+export function supplyOutlook(input: SupplyOutlookInput, frame: CheckFrame): CheckRow {
+  const { today } = frame;
+  const useByDay = input.useByDay.filter((use) => use.day <= today);
+  const correction = countCorrection(useByDay, input.countDifferences, today);
+  const weeks = weeklyUse(useByDay, frame.weeks);
+  const history = usageHistory({ useByDay, weeks, firstDay: input.firstDay, today, correction });
+  return history.kind === "no-use"
+    ? rowWithoutUse(input, frame, { weeks, recordedDays: history.recordedDays })
+    : rowWithUse(input, frame, history, { weeks, correction });
+}
+
+function rowWithoutUse(
+  input: SupplyOutlookInput,
+  frame: CheckFrame,
+  found: { readonly weeks: readonly WeekUse[]; readonly recordedDays: number },
+): CheckRow {
+  const { today, terms, calendar } = frame;
+  const best = bestOffer(input.offers.map((offer) => ({ offer, packs: 1 })));
+  const leadTimeDays = best?.offer.leadTimeDays ?? ASSUMED_LEAD_TIME_DAYS;
+  const isNew = found.recordedDays < DAYS_A_WEEK * 26;
+  const mustCount = input.onHand === null ? isNew : input.onHand < 0;
+  const row: RowWithoutSentence = {
+    ...plainParts(input),
+    usePerWeek: null,
+    method: "No use in 26 weeks",
+    weeks: found.weeks,
+    protectionDays: protectionInterval(today, { leadTimeDays, reviewDays: terms.reviewDays }, calendar).days,
+    leadTimeDays,
+    expectedUse: null,
+    errorDeviation: null,
+    safetyStock: null,
+    reorderPoint: null,
+    daysOfCover: null,
+    ...UNKNOWN_DAYS,
+    arrivalDate: arrivalDay(today, leadTimeDays, calendar),
+    offerId: best?.offer.offerId ?? null,
+    suggestedPacks: null,
+    packsByOffer: [],
+    action: mustCount ? "count" : "no-use",
+    guess: null,
+  };
+  return { ...row, sentence: sentence(row, today), explanation: [] };
+}
+
+function rowWithUse(
+  input: SupplyOutlookInput,
+  frame: CheckFrame,
+  history: KnownUse,
+  records: Records,
+): CheckRow {
+  const { today, terms, calendar } = frame;
+  const planFor = planByLeadTime(history, frame);
+  const packed = input.offers.map((offer) =>
+    packedOffer(input, planFor(offer.leadTimeDays), { offer, terms }),
+  );
+  const best = bestOffer(packed);
+  const plan = planFor(best?.offer.leadTimeDays ?? ASSUMED_LEAD_TIME_DAYS);
+  const isKnown = input.onHand !== null && input.onHand >= 0;
+  const outlook = isKnown ? stockOutlook(input, plan, frame) : { ...UNKNOWN_DAYS, action: "count" as const };
+  const isToOrder = outlook.action.startsWith("order");
+  const row: RowWithoutSentence = {
+    ...plainParts(input),
+    usePerWeek: plan.usePerWeek,
+    method: methodWords(plan.method),
+    weeks: records.weeks,
+    protectionDays: plan.interval.days,
+    leadTimeDays: plan.leadTimeDays,
+    expectedUse: plan.expectedUse,
+    errorDeviation: amount(Math.round(plan.spread.deviation)),
+    safetyStock: plan.safetyStock,
+    reorderPoint: plan.reorderPoint,
+    daysOfCover: isKnown ? Math.floor(((input.onHand ?? 0) * DAYS_A_WEEK) / plan.usePerWeek) : null,
+    ...outlook,
+    arrivalDate: arrivalDay(today, plan.leadTimeDays, calendar),
+    offerId: best?.offer.offerId ?? null,
+    suggestedPacks: best !== null && isKnown ? atLeast(isToOrder ? 1 : 0, best.packs) : null,
+    packsByOffer: isKnown
+      ? packed.map(({ offer, packs }) => offerPacks({ offer, packs: atLeast(isToOrder ? 1 : 0, packs) }))
+      : [],
+    guess: guess(plan, best !== null),
+  };
+  const lines = explanation({
+    unit: input.unit,
+    plan,
+    history,
+    correction: records.correction,
+    onHand: input.onHand,
+    countedOn: input.countedOn,
+    onOrder: row.onOrder,
+    position: stockPosition(input.onHand, input.onOrder, plan.interval.until),
+    serviceLevel: terms.serviceLevel,
+    reviewDays: terms.reviewDays,
+    today,
+    supplierName: best?.offer.supplierName ?? null,
+  });
+  return { ...row, sentence: sentence(row, today), explanation: lines };
+}
+
+const UNKNOWN_DAYS = { carefulRunOutDate: null, runOutDate: null, shortFrom: null, orderByDate: null };
+
+function plainParts(input: SupplyOutlookInput) {
+  return {
+    supplyId: input.supplyId,
+    supply: input.name,
+    unit: input.unit,
+    onHand: input.onHand,
+    onOrder: sumAmounts(input.onOrder.map((arrival) => arrival.amount)),
+    countedOn: input.countedOn,
+    arrivals: input.onOrder.toSorted((a, b) => (a.expectedOn < b.expectedOn ? -1 : 1)),
+  };
+}
+
+function planByLeadTime(history: KnownUse, frame: CheckFrame): (leadTimeDays: number) => ProtectionPlan {
+  const plans = new Map<number, ProtectionPlan>();
+  return (leadTimeDays) => {
+    const { reviewDays, serviceLevel } = frame.terms;
+    const { today, calendar } = frame;
+    const plan =
+      plans.get(leadTimeDays) ??
+      protectionPlan({ history, today, leadTimeDays, reviewDays, serviceLevel, calendar });
+    plans.set(leadTimeDays, plan);
+    return plan;
+  };
+}
+
+function packedOffer(
+  input: SupplyOutlookInput,
+  plan: ProtectionPlan,
+  { offer, terms }: { readonly offer: PackedOffer["offer"]; readonly terms: ShopTerms },
+): PackedOffer {
+  const target = amount(plan.reorderPoint + Math.round(terms.coverWeeks * plan.usePerWeek));
+  const onOrder = sumAmounts(input.onOrder.map((arrival) => arrival.amount));
+  const position = amount(Math.max(0, input.onHand ?? 0) + onOrder);
+  return { offer, packs: suggestedPacks(position, target, offer.packAmount) };
+}
+
+function stockOutlook(
+  input: SupplyOutlookInput,
+  plan: ProtectionPlan,
+  frame: CheckFrame,
+): Pick<CheckRow, keyof typeof UNKNOWN_DAYS> & { action: CheckAction } {
+  const { today, calendar, terms } = frame;
+  const onHand = input.onHand ?? amount(0);
+  const question: RunOutQuestion = {
+    today,
+    stock: onHand,
+    arrivals: input.onOrder,
+    countedUntil: plan.interval.until,
+    usePerWeek: plan.usePerWeek,
+    calendar,
+  };
+  const careful = { ...question, stock: onHand - plan.safetyStock };
+  const orderByFor = (end: Day | null): Day | null =>
+    end === null ? null : orderBy(end, { today, leadTimeDays: plan.leadTimeDays }, calendar);
+  const carefulRunOutDate = runOut(careful);
+  const orderByDate = orderByFor(carefulRunOutDate);
+  return {
+    carefulRunOutDate,
+    runOutDate: runOut(question),
+    shortFrom: shortFrom(question),
+    orderByDate,
+    action: checkAction({
+      today,
+      reviewDays: terms.reviewDays,
+      orderByDate,
+      orderByWithoutArrivals: orderByFor(runOut({ ...careful, arrivals: [] })),
+    }),
+  };
+}
+
+/** The day stock ends although something on order comes later. What is late comes tomorrow at the soonest. */
+function shortFrom(question: RunOutQuestion): Day | null {
+  const { today } = question;
+  const arrivals = question.arrivals.map((arrival) => ({
+    amount: arrival.amount,
+    expectedOn: arrival.expectedOn < today ? addDays(today, 1) : arrival.expectedOn,
+  }));
+  const end = runOut({ ...question, arrivals, countedUntil: today });
+  return end !== null && arrivals.some((arrival) => arrival.expectedOn > maxDay(end, today)) ? end : null;
+}
+
+function atLeast(least: number, packs: number): number {
+  return Math.max(least, packs);
+}

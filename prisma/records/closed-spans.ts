@@ -1,0 +1,20 @@
+import { type Database, inTransaction } from "../client";
+import type { ClosedSpanModel } from "../generated/models/ClosedSpan";
+
+/** Days on which the shop packs nothing, both ends included. */
+export type ClosedSpan = ClosedSpanModel;
+
+/** Closed days, earliest first. */
+export async function closedSpansOf(db: Database): Promise<ClosedSpan[]> {
+  return db.closedSpan.findMany({ orderBy: { fromDay: "asc" } });
+}
+
+/** Adds closed days or saves their change. */
+export async function saveClosedSpan(db: Database, span: ClosedSpan): Promise<void> {
+  await inTransaction(db, (tx) => tx.closedSpan.upsert({ where: { id: span.id }, create: span, update: span }));
+}
+
+/** Takes closed days off the calendar. */
+export async function removeClosedSpan(db: Database, id: string): Promise<void> {
+  await inTransaction(db, (tx) => tx.closedSpan.deleteMany({ where: { id } }));
+}

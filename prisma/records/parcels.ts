@@ -1,0 +1,145 @@
+import { endOfDay, instant, shopDay, startOfDay } from "#lib/units/instant";
+import { day } from "#lib/units/day";
+import { type Database, inTransaction, type Transaction } from "../client";
+import { appendMovements, type MovementDraft, type Recorder } from "./ledger";
+import { type ParcelBody, parcelBodyHash } from "./parcel-body";
+import { addParcelToDay } from "./parcel-day";
+import { type OrderSeen, parcelDrafts, saveParcelParts, unknownReference } from "./parcel-parts";
+import { shopIn } from "./shop";
+
+/** What came of recording a parcel. */
+export type ParcelOutcome =
+  | {
+      readonly kind: "recorded" | "already-recorded";
+      readonly parcelId: string;
+      /** Cost of the materials, 1/10,000 minor unit; null where a supply's cost is not known. */
+      readonly costValue: number | null;
+      readonly warnings: readonly OrderSeen[];
+    }
+  | { readonly kind: "conflict"; readonly parcelId: string }
+  | { readonly kind: "ask-count-order"; readonly supplies: readonly string[] }
+  | { readonly kind: "unknown"; readonly field: string; readonly id: string };
+
+/**
+ * Records a parcel: its pieces, cartons and orders, and one movement a line of its bill.
+ *
+ * @param db the database
+ * @param body the parcel; its id is the key, and the same key with the same body is the same parcel
+ * @param by who records, and when
+ * @returns recorded, already recorded, or what is wrong; then nothing is written
+ */
+export async function recordParcel(db: Database, body: ParcelBody, by: Recorder): Promise<ParcelOutcome> {
+  return inTransaction(db, (tx) => recordParcelIn(tx, body, by, null));
+}
+
+/** Where a parcel came from: an import's source and its own reference. */
+export type ParcelSource = { readonly source: string; readonly sourceRef: string };
+
+/**
+ * As `recordParcel`, inside a transaction that the caller holds.
+ *
+ * @param tx the open transaction
+ * @param body the parcel
+ * @param by who records, and when
+ * @param origin the import that it came from, or null
+ */
+export async function recordParcelIn(
+  tx: Transaction,
+  body: ParcelBody,
+  by: Recorder,
+  origin: ParcelSource | null,
+): Promise<ParcelOutcome> {
+  const bodyHash = parcelBodyHash(body);
+  const known = await tx.parcel.findUnique({ where: { id: body.id }, select: { bodyHash: true } });
+  if (known !== null) {
+    if (known.bodyHash !== bodyHash) return { kind: "conflict", parcelId: body.id };
+    return { kind: "already-recorded", parcelId: body.id, costValue: await costOf(tx, body.id), warnings: [] };
+  }
+  const unknown = await unknownReference(tx, body);
+  if (unknown !== null) return unknown;
+  const when = await effectiveAt(tx, body, by);
+  if (when.kind === "ask-count-order") return when;
+  await tx.parcel.create({
+    data: { ...parcelColumns(body), ...origin, id: body.id, bodyHash, effectiveAt: when.at, recordedAt: by.now, recordedBy: by.device },
+  });
+  const warnings = await saveParcelParts(tx, body);
+  const cost = await appendMovements(tx, parcelDrafts(body, when.at), by);
+  await addParcelToDay(tx, body, 1);
+  return { kind: "recorded", parcelId: body.id, costValue: cost === null ? null : -Number(cost), warnings };
+}
+
+/** The parcel's own columns that follow from its body. */
+export function parcelColumns(body: ParcelBody) {
+  return {
+    packedOn: body.packedOn,
+    style: body.style,
+    zoneId: body.zoneId,
+    scaleMg: body.scaleMg,
+    scaleTyped: body.scaleTyped,
+    postageMinor: body.postageMinor,
+    postedOn: body.postedOn,
+    unusual: body.unusual,
+    note: body.note,
+  };
+}
+
+/**
+ * When a parcel takes effect: now if it was packed today; else at the end of its day, or at its start
+ * where the packer says that a count on that day came later.
+ *
+ * @returns the instant, or the supplies counted on that day if the packer has to be asked
+ */
+export async function effectiveAt(
+  tx: Transaction,
+  body: ParcelBody,
+  by: Recorder,
+): Promise<{ kind: "at"; at: string } | { kind: "ask-count-order"; supplies: string[] }> {
+  const { timeZone } = await shopIn(tx);
+  if (shopDay(instant(by.now), timeZone) === body.packedOn) return { kind: "at", at: by.now };
+  if (body.countedSameDay === "before") return { kind: "at", at: startOfDay(day(body.packedOn), timeZone) };
+  if (body.countedSameDay === undefined) {
+    const supplyIds = parcelDrafts(body, "").map((draft) => draft.supplyId);
+    const counts = await tx.count.findMany({
+      where: { supplyId: { in: supplyIds }, countedDay: body.packedOn },
+      distinct: ["supplyId"],
+      select: { supplyId: true },
+    });
+    if (counts.length > 0) return { kind: "ask-count-order", supplies: counts.map((count) => count.supplyId) };
+  }
+  return { kind: "at", at: endOfDay(day(body.packedOn), timeZone) };
+}
+
+/** Cost of a parcel's standing bill, 1/10,000 minor unit, or null where a line's cost is not known. */
+async function costOf(tx: Transaction, parcelId: string): Promise<number | null> {
+  const rows = await standingMovements(tx, parcelId);
+  return rows.reduce<number | null>(
+    (sum, row) => (sum === null || row.value === null ? null : sum - Number(row.value)),
+    0,
+  );
+}
+
+/** A parcel's movements that no reversal has taken back. */
+export async function standingMovements(tx: Transaction, parcelId: string) {
+  return tx.movement.findMany({
+    where: { parcelId, cause: "packed", reversesId: null, reversedBy: null },
+    orderBy: { id: "asc" },
+  });
+}
+
+type StandingMovement = Awaited<ReturnType<typeof standingMovements>>[number];
+
+/** The movement that takes another one back, effective when that one was. */
+export function reversalOf(movement: Omit<StandingMovement, "id"> & { id: number }, words: string | null): MovementDraft {
+  return {
+    supplyId: movement.supplyId,
+    amount: -movement.amount,
+    value: movement.value === null ? null : -movement.value,
+    cause: movement.cause as MovementDraft["cause"],
+    unusual: movement.unusual,
+    effectiveAt: movement.effectiveAt,
+    effectiveDay: movement.effectiveDay,
+    reversesId: movement.id,
+    words,
+    ...(movement.parcelId === null ? {} : { parcelId: movement.parcelId }),
+  };
+}

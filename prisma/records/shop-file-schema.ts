@@ -1,0 +1,86 @@
+import { z } from "zod";
+import { day, isDay } from "#lib/units/day";
+import { USE_UNITS } from "#lib/units/use-unit";
+
+const id = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, "must be small letters, digits and hyphens");
+const words = z.string().min(1);
+const dayText = z
+  .string()
+  .refine(isDay, "must be a day, YYYY-MM-DD")
+  .transform((text) => day(text));
+const whole = z.number().int().nonnegative();
+const aboveZero = z.number().int().positive();
+/** Read in the supply's use unit: "1 1/2", "90 in". */
+const amountText = z.string().min(1);
+
+const shop = z.strictObject({
+  name: words,
+  timeZone: words,
+  currency: z.string().regex(/^[A-Z]{3}$/, "must be three capital letters"),
+  minorDigits: z.number().int().min(0).max(4),
+  weekStartsOn: z.number().int().min(1).max(7),
+  measures: z.enum(["imperial", "metric"]),
+  reviewDays: aboveZero,
+  servicePerMille: z.number().int().min(500).max(999),
+  coverWeeks: aboveZero,
+  defaultStyle: z.enum(["paper", "bubble", "mixed"]),
+});
+
+const supply = z.strictObject({
+  id,
+  name: words,
+  kind: z.enum(["tissue", "paper", "bubble", "tape", "carton", "fill", "other"]),
+  unit: z.enum(USE_UNITS),
+  mass: words.optional(),
+  sizes: words.optional(),
+});
+
+const recipe = z.strictObject({
+  style: z.enum(["paper", "bubble", "mixed"]),
+  from: dayText,
+  steps: z
+    .array(z.strictObject({ words, supply: id, amount: amountText, per: z.enum(["piece", "parcel"]) }))
+    .min(1),
+  cartons: z.array(z.strictObject({ upTo: aboveZero, supply: id })),
+});
+
+/**
+ * The shape of a shop file: a whole shop without its parcels. Prices and delivery are in minor units of the
+ * shop's currency, amounts are text in the supply's use unit.
+ */
+export const SHOP_FILE_SCHEMA = z.strictObject({
+  note: z.string().optional(),
+  shop,
+  zones: z.array(z.strictObject({ id, name: words })),
+  closed: z.array(z.strictObject({ from: dayText, to: dayText, words })),
+  supplies: z.array(supply).min(1),
+  suppliers: z.array(
+    z.strictObject({ id, name: words, leadTimeDays: whole, deliveryMinor: whole, freeDeliveryMinor: whole.optional() }),
+  ),
+  offers: z.array(
+    z.strictObject({
+      id,
+      supply: id,
+      supplier: id,
+      pack: words,
+      packAmount: amountText,
+      price: whole.nullable(),
+      breaks: z.array(z.strictObject({ fromPacks: aboveZero, price: whole })).optional(),
+    }),
+  ),
+  itemTypes: z.array(z.strictObject({ id, name: words, mass: words.optional(), recipes: z.array(recipe) })),
+  counts: z.array(z.strictObject({ supply: id, on: dayText, amount: amountText })),
+  receipts: z.array(
+    z.strictObject({
+      on: dayText,
+      supplier: id.nullable(),
+      delivery: whole,
+      lines: z
+        .array(z.strictObject({ supply: id, packs: aboveZero, packAmount: amountText, price: whole.nullable() }))
+        .min(1),
+    }),
+  ),
+});
+
+/** A shop file whose shape is right. */
+export type ShopFile = z.infer<typeof SHOP_FILE_SCHEMA>;

@@ -1,0 +1,45 @@
+import { type Database, inTransaction, type Transaction } from "../client";
+
+/** The shop's own settings. */
+export type Shop = {
+  readonly name: string;
+  readonly timeZone: string;
+  readonly currency: string;
+  readonly minorDigits: number;
+  /** 1 Monday … 7 Sunday. */
+  readonly weekStartsOn: number;
+  readonly measures: "imperial" | "metric";
+  readonly reviewDays: number;
+  readonly servicePerMille: number;
+  readonly coverWeeks: number;
+  readonly defaultStyle: string;
+};
+
+const SHOP_ID = "shop";
+
+/** The shop, or null before it is set up. */
+export async function shopOf(db: Database): Promise<Shop | null> {
+  const row = await db.shop.findUnique({ where: { id: SHOP_ID }, omit: { id: true } });
+  return row === null ? null : { ...row, measures: row.measures === "metric" ? "metric" : "imperial" };
+}
+
+/**
+ * The shop inside a transaction.
+ *
+ * @throws Error before the shop is set up
+ */
+export async function shopIn(tx: Transaction): Promise<Pick<Shop, "timeZone" | "currency" | "weekStartsOn">> {
+  const row = await tx.shop.findUnique({
+    where: { id: SHOP_ID },
+    select: { timeZone: true, currency: true, weekStartsOn: true },
+  });
+  if (row === null) throw new Error("The shop is not set up yet: save it under Setup first");
+  return row;
+}
+
+/** Saves the shop's settings. */
+export async function saveShop(db: Database, shop: Shop): Promise<void> {
+  await inTransaction(db, (tx) =>
+    tx.shop.upsert({ where: { id: SHOP_ID }, create: { id: SHOP_ID, ...shop }, update: shop }),
+  );
+}

@@ -1,0 +1,130 @@
+import { randomUUID } from "node:crypto";
+import { type ShopTerms, type SupplyOutlookInput, type WeeklyCheck, weeklyCheck } from "#lib/replenishment/weekly-check";
+import { amount } from "#lib/units/amount";
+import { type Day, day } from "#lib/units/day";
+import { instant, shopDay } from "#lib/units/instant";
+import type { UseUnit } from "#lib/units/use-unit";
+import { type Database, inTransaction } from "../client";
+import { closedSpansOf } from "./closed-spans";
+import { shopOf } from "./shop";
+
+const USE_CAUSES: readonly string[] = ["packed", "spoilt", "returned"];
+
+/**
+ * What the weekly check needs, as it stood at the end of a day: nothing effective later is in it.
+ *
+ * @param today the day of the check
+ * @returns the inputs, or null before the shop is set up
+ */
+export async function checkInputs(
+  db: Database,
+  today: Day,
+): Promise<{ inputs: SupplyOutlookInput[]; terms: ShopTerms } | null> {
+  const shop = await shopOf(db);
+  if (shop === null) return null;
+  const [supplies, days, counts, lines, offers, first, closed] = await Promise.all([
+    db.supply.findMany({ where: { retired: false }, orderBy: [{ position: "asc" }, { name: "asc" }] }),
+    db.supplyDay.findMany({ where: { day: { lte: today } }, orderBy: { day: "asc" } }),
+    db.count.groupBy({ by: ["supplyId"], where: { countedDay: { lte: today } }, _max: { countedAt: true } }),
+    db.purchaseLine.findMany({
+      where: { purchase: { placedOn: { lte: today } }, OR: [{ closedOn: null }, { closedOn: { gt: today } }] },
+    }),
+    db.offer.findMany({
+      where: { retired: false, supplier: { retired: false } },
+      include: { supplier: true, breaks: { orderBy: { fromPacks: "asc" } } },
+      orderBy: { id: "asc" },
+    }),
+    db.parcelDay.findFirst({ orderBy: { day: "asc" }, select: { day: true } }),
+    closedSpansOf(db),
+  ]);
+  const daysBySupply = grouped(days);
+  const inputs = supplies.map((supply): SupplyOutlookInput => {
+    const own = daysBySupply.get(supply.id) ?? [];
+    const countedAt = counts.find((count) => count.supplyId === supply.id)?._max.countedAt ?? null;
+    return {
+      supplyId: supply.id,
+      name: supply.name,
+      unit: supply.useUnit as UseUnit,
+      onHand: countedAt === null ? null : amount(own.reduce((sum, row) => sum + Number(row.amount), 0)),
+      countedOn: countedAt === null ? null : shopDay(instant(countedAt), shop.timeZone),
+      onOrder: lines
+        .filter((line) => line.supplyId === supply.id)
+        .map((line) => ({
+          amount: amount(Number(line.packAmount) * line.packs),
+          expectedOn: day(line.expectedOn),
+        })),
+      useByDay: own
+        .filter((row) => USE_CAUSES.includes(row.cause) && !row.unusual)
+        .map((row) => ({ day: day(row.day), amount: amount(-Number(row.amount)) })),
+      countDifferences: own
+        .filter((row) => row.cause === "count-difference")
+        .map((row) => ({ day: day(row.day), amount: amount(Number(row.amount)) })),
+      firstDay: first === null ? null : day(first.day),
+      offers: offers
+        .filter((offer) => offer.supplyId === supply.id)
+        .map((offer) => ({
+          offerId: offer.id,
+          supplierId: offer.supplierId,
+          supplierName: offer.supplier.name,
+          leadTimeDays: offer.supplier.leadTimeDays,
+          pack: offer.pack,
+          packAmount: amount(Number(offer.packAmount)),
+          priceMinor: offer.priceMinor,
+          breaks: offer.breaks.map((row) => ({ fromPacks: row.fromPacks, priceMinor: row.priceMinor })),
+        })),
+    };
+  });
+  const terms: ShopTerms = {
+    weekStartsOn: shop.weekStartsOn,
+    reviewDays: shop.reviewDays,
+    serviceLevel: shop.servicePerMille / 1000,
+    coverWeeks: shop.coverWeeks,
+    closed: closed.map((span) => ({ fromDay: day(span.fromDay), toDay: day(span.toDay) })),
+    currency: shop.currency,
+    minorDigits: shop.minorDigits,
+  };
+  return { inputs, terms };
+}
+
+function grouped<Row extends { supplyId: string }>(rows: readonly Row[]): Map<string, Row[]> {
+  const groups = new Map<string, Row[]>();
+  for (const row of rows) {
+    const group = groups.get(row.supplyId);
+    if (group === undefined) groups.set(row.supplyId, [row]);
+    else group.push(row);
+  }
+  return groups;
+}
+
+/** The weekly check as of a day, or null before the shop is set up. */
+export async function weeklyCheckOn(db: Database, today: Day): Promise<WeeklyCheck | null> {
+  const found = await checkInputs(db, today);
+  return found === null ? null : weeklyCheck(found.inputs, found.terms, today);
+}
+
+/** Keeps a check as it was said, to be held against what happens. Said again on its day, it replaces itself. */
+export async function sayWeeklyCheck(db: Database, check: WeeklyCheck, now: string): Promise<void> {
+  await inTransaction(db, async (tx) => {
+    await tx.weeklyCheck.deleteMany({ where: { day: check.day } });
+    const id = randomUUID();
+    await tx.weeklyCheck.create({ data: { id, day: check.day, saidAt: now, finding: check.finding } });
+    await tx.weeklyCheckRow.createMany({
+      data: check.rows.map((row, position) => ({
+        checkId: id,
+        supplyId: row.supplyId,
+        position,
+        onHand: row.onHand === null ? null : BigInt(row.onHand),
+        onOrder: BigInt(row.onOrder),
+        usePerWeek: row.usePerWeek === null ? null : BigInt(Math.round(row.usePerWeek)),
+        method: row.method,
+        reorderPoint: row.reorderPoint === null ? null : BigInt(Math.round(row.reorderPoint)),
+        runOutDate: row.runOutDate,
+        orderByDate: row.orderByDate,
+        offerId: row.offerId,
+        suggestedPacks: row.suggestedPacks,
+        action: row.action,
+        sentence: row.sentence,
+      })),
+    });
+  });
+}
