@@ -19,7 +19,7 @@ export type Bill = {
 };
 
 /** Some pieces of one item type in a parcel, with the recipe that holds for them. */
-export type BillPart = {
+type BillPart = {
   readonly itemTypeId: string;
   readonly pieces: number;
   readonly recipe: RecipeVersion;

@@ -3,7 +3,7 @@ import { type Milligrams, milligrams } from "#lib/units/mass";
 import { nearestInteger } from "#lib/units/nearest-integer";
 
 /** What a parcel should weigh; `unknown` names the item types and supplies that it leaves out. */
-export type PackedMass = { readonly mg: Milligrams; readonly unknown: readonly string[] };
+type PackedMass = { readonly mg: Milligrams; readonly unknown: readonly string[] };
 
 /**
  * What a parcel should weigh: pieces, supplies and cartons, rounded once. What has no mass yet is left out and named.

@@ -186,7 +186,7 @@ function positionWords(question: ExplanationQuestion, text: AmountText): string 
   const later = onOrder - soon;
   return (
     `${text(onHand ?? 0)} on hand${counted}, ${text(soon)} on order within the interval` +
-    `${later > 0 ? `; ${text(later)} more comes after it` : ""}.`
+    `${later > 0 ? `; another ${text(later)} after it` : ""}.`
   );
 }
 

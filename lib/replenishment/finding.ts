@@ -41,14 +41,14 @@ function orderWords(
   if (todayRows.length > 0) {
     parts.push(`${suppliesWords(todayRows, names)} today`);
   }
+  // Ordered together by the first of their days, all are in time.
   const [firstDay] = weekRows.flatMap((row) => (row.orderByDate === null ? [] : [row.orderByDate])).sort();
   if (firstDay !== undefined) {
     const supplies =
       todayRows.length > 0 && !names && weekRows.length > 1
         ? `${weekRows.length} more`
         : suppliesWords(weekRows, names);
-    const isOneDay = weekRows.every((row) => row.orderByDate === firstDay);
-    parts.push(`${supplies} by ${byWords(firstDay, today)}${isOneDay ? "" : " on"}`);
+    parts.push(`${supplies} by ${byWords(firstDay, today)}`);
   }
   return parts.join(" and ");
 }

@@ -68,7 +68,7 @@ function roundedText(units: number): string {
   return String(Number(units < 0.1 ? units.toPrecision(1) : units.toFixed(1)));
 }
 
-export type AmountReading =
+type AmountReading =
   | {
       readonly kind: "amount";
       readonly amount: Amount;

@@ -43,7 +43,7 @@ export function micrometres(um: number): Micrometres {
   return um as Micrometres;
 }
 
-export type LengthReading =
+type LengthReading =
   | { readonly kind: "length"; readonly um: Micrometres; readonly typed: string }
   | { readonly kind: "unreadable"; readonly text: string };
 
@@ -101,12 +101,12 @@ export function formatLength(um: Micrometres, measures: Measures): string {
  * @returns inches with eighths, or centimetres
  * @example lengthNumber(micrometres(305000), "metric") // "30.5"
  */
-export function lengthNumber(um: Micrometres, measures: Measures): string {
+function lengthNumber(um: Micrometres, measures: Measures): string {
   if (measures === "metric") return String(Number((um / MICROMETRES_PER_CENTIMETRE).toFixed(1)));
   return fractionText(um, MICROMETRES_PER_INCH) ?? String(Number((um / MICROMETRES_PER_INCH).toFixed(2)));
 }
 
-export type SizesReading =
+type SizesReading =
   | { readonly kind: "sizes"; readonly um: readonly Micrometres[]; readonly typed: string }
   | { readonly kind: "unreadable"; readonly text: string };
 

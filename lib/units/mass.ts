@@ -9,7 +9,7 @@ export type Milligrams = Brand<number, "milligram">;
 export const MILLIGRAMS_PER_GRAM = 1_000;
 /** The avoirdupois pound is 0.45359237 kg by the 1959 agreement. */
 export const MILLIGRAMS_PER_POUND = 453_592.37;
-export const MILLIGRAMS_PER_OUNCE = MILLIGRAMS_PER_POUND / 16;
+const MILLIGRAMS_PER_OUNCE = MILLIGRAMS_PER_POUND / 16;
 
 /** Half of the last stored milligram: a stored pound is 0.37 mg short of one. */
 const STORED_HALF = 0.5;
@@ -45,7 +45,7 @@ export function milligrams(mg: number): Milligrams {
   return mg as Milligrams;
 }
 
-export type MassReading =
+type MassReading =
   | { readonly kind: "mass"; readonly mg: Milligrams; readonly typed: string }
   | { readonly kind: "unreadable"; readonly text: string };
 

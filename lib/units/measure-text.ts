@@ -2,7 +2,7 @@ import type { Measures } from "#lib/units/measures";
 import { numberFromText, type Ratio } from "#lib/units/number-text";
 
 /** One number with the unit typed behind it; the unit is lower case, and empty where none was typed. */
-export type MeasurePart = { readonly value: Ratio; readonly valueText: string; readonly unit: string };
+type MeasurePart = { readonly value: Ratio; readonly valueText: string; readonly unit: string };
 
 const PART =
   /\s*(\d+[\s-]+\d+\s*[/⁄]\s*\d+|\d+\s*[/⁄]\s*\d+|\d*\s*[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]|\d[\d.,]*|[.,]\d+)\s*([^\d½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]*)/y;

@@ -6,7 +6,7 @@ export type MinorUnits = Brand<number, "minor-unit">;
 /** The cost of one line or movement: a whole number of 1/10,000 minor unit. */
 export type CostValue = Brand<number, "cost">;
 
-export const COST_PER_MINOR = 10_000;
+const COST_PER_MINOR = 10_000;
 
 /**
  * Money from its stored minor units.
@@ -35,7 +35,7 @@ export function costValue(cost: number): CostValue {
 }
 
 /** A named way to make a number whole; callers pass the one they mean. */
-export type RoundingRule = (value: number) => number;
+type RoundingRule = (value: number) => number;
 
 /**
  * To the nearest whole number, a half to the even neighbour: many roundings do not drift.
@@ -139,7 +139,7 @@ export function formatMoney(minor: number, currency: string, minorDigits: number
   }).format(minor / 10 ** minorDigits);
 }
 
-export type MoneyReading =
+type MoneyReading =
   | { readonly kind: "money"; readonly minor: MinorUnits }
   | { readonly kind: "unreadable"; readonly text: string };
 

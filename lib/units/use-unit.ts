@@ -55,6 +55,3 @@ export function unitWord(unit: UseUnit, count: number): string {
   const size = Math.abs(count);
   return size > 0 && size <= 1 ? WORDS[unit].one : WORDS[unit].many;
 }
-
-/** The same as `unitWord`; a name that starts with "use" is taken for a React hook by the linter. */
-export const useUnitWord = unitWord;

@@ -11,7 +11,9 @@ export async function closedSpansOf(db: Database): Promise<ClosedSpan[]> {
 
 /** Adds closed days or saves their change. */
 export async function saveClosedSpan(db: Database, span: ClosedSpan): Promise<void> {
-  await inTransaction(db, (tx) => tx.closedSpan.upsert({ where: { id: span.id }, create: span, update: span }));
+  await inTransaction(db, (tx) =>
+    tx.closedSpan.upsert({ where: { id: span.id }, create: span, update: span }),
+  );
 }
 
 /** Takes closed days off the calendar. */

@@ -28,7 +28,9 @@ export async function recordCount(
   count: CountBody,
   by: Recorder,
 ): Promise<
-  { kind: "counted"; difference: Amount | null } | { kind: "already-counted" } | { kind: "unknown"; field: string; id: string }
+  | { kind: "counted"; difference: Amount | null }
+  | { kind: "already-counted" }
+  | { kind: "unknown"; field: string; id: string }
 > {
   return inTransaction(db, async (tx) => {
     if ((await tx.count.findUnique({ where: { id: count.id } })) !== null) return { kind: "already-counted" };
@@ -74,7 +76,9 @@ export async function recordCount(
 }
 
 async function lastCountBefore(tx: Transaction, supplyId: string, at: string): Promise<boolean> {
-  return (await tx.count.findFirst({ where: { supplyId, countedAt: { lte: at } }, select: { id: true } })) !== null;
+  return (
+    (await tx.count.findFirst({ where: { supplyId, countedAt: { lte: at } }, select: { id: true } })) !== null
+  );
 }
 
 async function firstCountAfter(tx: Transaction, supplyId: string, at: string) {
@@ -88,6 +92,9 @@ async function firstCountAfter(tx: Transaction, supplyId: string, at: string) {
 async function bookAt(tx: Transaction, supplyId: string, at: string): Promise<bigint> {
   // Counted backwards from today's stock: what came after the count is little, what came before is all history.
   const stock = await tx.supplyStock.findUnique({ where: { supplyId }, select: { amount: true } });
-  const later = await tx.movement.aggregate({ where: { supplyId, effectiveAt: { gt: at } }, _sum: { amount: true } });
+  const later = await tx.movement.aggregate({
+    where: { supplyId, effectiveAt: { gt: at } },
+    _sum: { amount: true },
+  });
   return (stock?.amount ?? 0n) - (later._sum.amount ?? 0n);
 }

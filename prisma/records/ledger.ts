@@ -1,6 +1,6 @@
-import { Prisma } from "../generated/client";
-import type { Transaction } from "../client";
 import { stockValue, type UnitCost } from "#lib/replenishment/stock-value";
+import type { Transaction } from "../client";
+import { Prisma } from "../generated/client";
 
 /** Why stock moved. */
 export type Cause =
@@ -55,7 +55,7 @@ export async function appendMovements(
 ): Promise<bigint | null> {
   if (drafts.length === 0) return 0n;
   const stock = await stockStates(tx, [...new Set(drafts.map((draft) => draft.supplyId))]);
-  const valued = drafts.map((draft) => ({ ...draft, value: valueOf(draft, stock) }));
+  const valued = drafts.map((draft) => ({ ...draft, value: draftValue(draft, stock) }));
   const balancing = await balancingDrafts(tx, valued, stock);
   const rows = [...valued, ...balancing];
   await tx.movement.createMany({
@@ -69,10 +69,13 @@ export async function appendMovements(
   await addToStock(tx, rows);
   await addToDays(tx, rows);
   const values = valued.map((row) => row.value);
-  return values.reduce<bigint | null>((sum, value) => (sum === null || value === null ? null : sum + value), 0n);
+  return values.reduce<bigint | null>(
+    (sum, value) => (sum === null || value === null ? null : sum + value),
+    0n,
+  );
 }
 
-function valueOf(draft: MovementDraft, stock: Map<string, StockState>): bigint | null {
+function draftValue(draft: MovementDraft, stock: Map<string, StockState>): bigint | null {
   if (draft.value !== undefined) return draft.value;
   const state = stock.get(draft.supplyId);
   return state === undefined ? null : stockValue(draft.amount, state.cost);
@@ -107,8 +110,8 @@ async function balancingDrafts(
     select: { id: true, supplyId: true, countedAt: true, countedDay: true },
   });
   return late.flatMap((draft) => {
-    const ofSupply = counts.filter((count) => count.supplyId === draft.supplyId);
-    const index = ofSupply.findIndex((count) => count.countedAt > draft.effectiveAt);
+    const ofSupply = counts.filter((row) => row.supplyId === draft.supplyId);
+    const index = ofSupply.findIndex((row) => row.countedAt > draft.effectiveAt);
     const count = ofSupply[index];
     if (count === undefined) return [];
     const value = draft.value === undefined || draft.value === null ? null : -draft.value;
@@ -134,7 +137,9 @@ async function addToStock(tx: Transaction, rows: readonly MovementDraft[]): Prom
     const sum = sums.get(row.supplyId) ?? { amount: 0n, value: 0n };
     sums.set(row.supplyId, { amount: sum.amount + row.amount, value: sum.value + (row.value ?? 0n) });
   }
-  const values = [...sums].map(([supplyId, sum]) => Prisma.sql`(${supplyId}, ${sum.amount}, ${sum.value}, 0, 0)`);
+  const values = [...sums].map(
+    ([supplyId, sum]) => Prisma.sql`(${supplyId}, ${sum.amount}, ${sum.value}, 0, 0)`,
+  );
   await tx.$executeRaw`
     INSERT INTO "SupplyStock" ("supplyId", "amount", "value", "costValue", "costAmount")
     VALUES ${Prisma.join(values)}

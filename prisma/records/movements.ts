@@ -56,7 +56,11 @@ export async function movementsOf(
 export type SupplyWeek = { readonly weekStart: Day; readonly byCause: ReadonlyMap<Cause, Amount> };
 
 /** A supply's weeks from its first movement on, oldest first; weeks without movements are left out. */
-export async function supplyWeeksOf(db: Database, supplyId: string, weekStartsOn: number): Promise<SupplyWeek[]> {
+export async function supplyWeeksOf(
+  db: Database,
+  supplyId: string,
+  weekStartsOn: number,
+): Promise<SupplyWeek[]> {
   const rows = await db.supplyDay.findMany({ where: { supplyId }, orderBy: { day: "asc" } });
   const weeks = new Map<Day, Map<Cause, Amount>>();
   for (const row of rows) {
@@ -81,9 +85,14 @@ export async function reverseMovement(
   movementId: number,
   reason: string,
   by: Recorder,
-): Promise<{ kind: "reversed" | "already-reversed" | "not-found" } | { kind: "not-reversible"; cause: string }> {
+): Promise<
+  { kind: "reversed" | "already-reversed" | "not-found" } | { kind: "not-reversible"; cause: string }
+> {
   return inTransaction(db, async (tx) => {
-    const movement = await tx.movement.findUnique({ where: { id: movementId }, include: { reversedBy: true } });
+    const movement = await tx.movement.findUnique({
+      where: { id: movementId },
+      include: { reversedBy: true },
+    });
     if (movement === null) return { kind: "not-found" };
     if (!REVERSIBLE.includes(movement.cause) || movement.reversesId !== null) {
       return { kind: "not-reversible", cause: movement.cause };

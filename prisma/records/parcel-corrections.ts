@@ -25,12 +25,20 @@ export type CorrectionOutcome =
  * @param body the parcel as it should have been, under its own id
  * @param by who corrects, and when
  */
-export async function correctParcel(db: Database, body: ParcelBody, by: Recorder): Promise<CorrectionOutcome> {
+export async function correctParcel(
+  db: Database,
+  body: ParcelBody,
+  by: Recorder,
+): Promise<CorrectionOutcome> {
   return inTransaction(db, (tx) => correctParcelIn(tx, body, by));
 }
 
 /** As `correctParcel`, inside a transaction that the caller holds. */
-export async function correctParcelIn(tx: Transaction, body: ParcelBody, by: Recorder): Promise<CorrectionOutcome> {
+export async function correctParcelIn(
+  tx: Transaction,
+  body: ParcelBody,
+  by: Recorder,
+): Promise<CorrectionOutcome> {
   const parcel = await standingParcel(tx, body.id);
   if (parcel === null) return { kind: "not-found", parcelId: body.id };
   if (parcel.voidedAt !== null) return { kind: "void", parcelId: body.id };
@@ -76,7 +84,9 @@ async function bookChanges(tx: Transaction, body: ParcelBody, at: string, by: Re
     return index < 0;
   });
   const rebooked = left.map((draft): MovementDraft => {
-    const before = standing.find((movement) => movement.supplyId === draft.supplyId && movement.amount !== 0n);
+    const before = standing.find(
+      (movement) => movement.supplyId === draft.supplyId && movement.amount !== 0n,
+    );
     if (before === undefined || before.value === null) return draft;
     return { ...draft, value: (draft.amount * before.value) / before.amount };
   });
@@ -100,7 +110,11 @@ export async function voidParcel(
     if (parcel.voidedAt !== null) return { kind: "already-void" };
     await tx.parcel.update({ where: { id: parcelId }, data: { voidedAt: by.now, voidReason: reason } });
     const standing = await standingMovements(tx, parcelId);
-    await appendMovements(tx, standing.map((movement) => reversalOf(movement, reason)), by);
+    await appendMovements(
+      tx,
+      standing.map((movement) => reversalOf(movement, reason)),
+      by,
+    );
     await addParcelToDay(tx, parcelAsBody(parcel), -1);
     return { kind: "voided" };
   });
@@ -122,7 +136,11 @@ export async function markBroken(
 }
 
 /** Notes the day on which a parcel was posted. */
-export async function markPosted(db: Database, parcelId: string, on: string): Promise<{ kind: "marked" | "not-found" }> {
+export async function markPosted(
+  db: Database,
+  parcelId: string,
+  on: string,
+): Promise<{ kind: "marked" | "not-found" }> {
   return inTransaction(db, async (tx) => {
     const done = await tx.parcel.updateMany({ where: { id: parcelId }, data: { postedOn: on } });
     return { kind: done.count === 1 ? "marked" : "not-found" };
@@ -137,7 +155,10 @@ export async function markPosted(db: Database, parcelId: string, on: string): Pr
 export async function returnParcel(
   db: Database,
   parcelId: string,
-  back: { readonly on: string; readonly lines: readonly { readonly supplyId: string; readonly amount: Amount }[] },
+  back: {
+    readonly on: string;
+    readonly lines: readonly { readonly supplyId: string; readonly amount: Amount }[];
+  },
   by: Recorder,
 ): Promise<{ kind: "returned" | "not-found" }> {
   return inTransaction(db, async (tx) => {

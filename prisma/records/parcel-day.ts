@@ -17,7 +17,9 @@ export function leadingItemType(pieces: ParcelBody["pieces"]): string {
  */
 export async function addParcelToDay(
   tx: Transaction,
-  parcel: Pick<ParcelBody, "packedOn" | "zoneId" | "unusual" | "pieces" | "cartons"> & { readonly style: string },
+  parcel: Pick<ParcelBody, "packedOn" | "zoneId" | "unusual" | "pieces" | "cartons"> & {
+    readonly style: string;
+  },
   sign: 1 | -1,
 ): Promise<void> {
   const leading = leadingItemType(parcel.pieces);

@@ -1,6 +1,6 @@
 import { type Amount, amount } from "#lib/units/amount";
 import type { Database } from "../client";
-import { Prisma } from "../generated/client";
+import type { Prisma } from "../generated/client";
 
 /** A parcel as a list shows it. */
 export type ParcelSummary = {
@@ -8,7 +8,12 @@ export type ParcelSummary = {
   readonly packedOn: string;
   readonly recordedAt: string;
   readonly style: string;
-  readonly pieces: readonly { readonly itemTypeId: string; readonly name: string; readonly pieces: number; readonly recipeId: string | null }[];
+  readonly pieces: readonly {
+    readonly itemTypeId: string;
+    readonly name: string;
+    readonly pieces: number;
+    readonly recipeId: string | null;
+  }[];
   /** Outermost first; a listed carton's name, or the typed sizes of an odd one. */
   readonly cartons: readonly {
     readonly supplyId: string | null;
@@ -92,14 +97,22 @@ export async function parcelsOf(db: Database, filter: ParcelFilter): Promise<Par
       ...(itemTypeId === undefined ? {} : { pieces: { some: { itemTypeId } } }),
       ...(text === undefined
         ? {}
-        : { OR: [{ orders: { some: { order: { reference: { contains: text } } } } }, { note: { contains: text } }] }),
+        : {
+            OR: [
+              { orders: { some: { order: { reference: { contains: text } } } } },
+              { note: { contains: text } },
+            ],
+          }),
     },
     orderBy: [{ packedOn: "desc" }, { recordedAt: "desc" }, { id: "desc" }],
     take: limit,
     ...(before === undefined ? {} : { cursor: { id: before }, skip: 1 }),
     include: SUMMARY,
   });
-  const costs = await costsOf(db, rows.map((row) => row.id));
+  const costs = await costsOf(
+    db,
+    rows.map((row) => row.id),
+  );
   return rows.map((row) => summaryFrom(row, costs.get(row.id) ?? null));
 }
 
@@ -145,7 +158,9 @@ export async function parcelOf(db: Database, id: string): Promise<ParcelDetail |
 export async function parcelCountsOf(
   db: Database,
   span: { readonly from: string; readonly to: string },
-): Promise<{ itemTypeId: string; style: string; cartonId: string; zoneId: string; parcels: number; pieces: number }[]> {
+): Promise<
+  { itemTypeId: string; style: string; cartonId: string; zoneId: string; parcels: number; pieces: number }[]
+> {
   const rows = await db.parcelDay.groupBy({
     by: ["itemTypeId", "style", "cartonId", "zoneId"],
     where: { day: { gte: span.from, lte: span.to } },
@@ -170,7 +185,17 @@ async function costsOf(db: Database, parcelIds: string[]): Promise<Map<string, n
 }
 
 function summaryFrom(row: ParcelRow, costValue: number | null): ParcelSummary {
-  const { pieces, cartons, orders, zone, bodyHash: _hash, sourceRef: _ref, effectiveAt: _at, recordedBy: _by, ...columns } = row;
+  const {
+    pieces,
+    cartons,
+    orders,
+    zone,
+    bodyHash: _hash,
+    sourceRef: _ref,
+    effectiveAt: _at,
+    recordedBy: _by,
+    ...columns
+  } = row;
   return {
     ...columns,
     zoneName: zone?.name ?? null,

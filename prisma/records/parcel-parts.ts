@@ -1,15 +1,19 @@
+import { recipeOn } from "#lib/packing/recipe-version";
+import { AMOUNT_PER_UNIT } from "#lib/units/amount";
 import { day } from "#lib/units/day";
 import { parseLength, parseSizes } from "#lib/units/length";
-import { AMOUNT_PER_UNIT } from "#lib/units/amount";
 import { splitMinor } from "#lib/units/money";
-import { recipeOn } from "#lib/packing/recipe-version";
 import type { Transaction } from "../client";
 import type { MovementDraft } from "./ledger";
 import type { ParcelBody } from "./parcel-body";
 import { recipeHeadsIn } from "./recipes";
 
 /** An order number that another parcel already carries: said, never refused. */
-export type OrderSeen = { readonly kind: "order-seen"; readonly reference: string; readonly parcelId: string };
+export type OrderSeen = {
+  readonly kind: "order-seen";
+  readonly reference: string;
+  readonly parcelId: string;
+};
 
 /**
  * The first thing that a parcel names and the shop does not know.
@@ -66,7 +70,15 @@ export function parcelDrafts(body: ParcelBody, effectiveAt: string): MovementDra
   const cartons = body.cartons.flatMap((carton) =>
     carton.supplyId === null
       ? []
-      : [{ ...head, supplyId: carton.supplyId, amount: -BigInt(AMOUNT_PER_UNIT), typedValue: "1", typedUnit: "each" }],
+      : [
+          {
+            ...head,
+            supplyId: carton.supplyId,
+            amount: -BigInt(AMOUNT_PER_UNIT),
+            typedValue: "1",
+            typedUnit: "each",
+          },
+        ],
   );
   return [...lines, ...cartons];
 }
@@ -77,7 +89,11 @@ export function parcelDrafts(body: ParcelBody, effectiveAt: string): MovementDra
  * @returns the order numbers that another parcel already carries
  */
 export async function saveParcelParts(tx: Transaction, body: ParcelBody): Promise<OrderSeen[]> {
-  const recipes = await recipeHeadsIn(tx, body.pieces.map((part) => part.itemTypeId), body.style);
+  const recipes = await recipeHeadsIn(
+    tx,
+    body.pieces.map((part) => part.itemTypeId),
+    body.style,
+  );
   await tx.parcelPiece.createMany({
     data: body.pieces.map((part) => ({
       parcelId: body.id,
@@ -87,7 +103,9 @@ export async function saveParcelParts(tx: Transaction, body: ParcelBody): Promis
     })),
   });
   if (body.cartons.length > 0) {
-    await tx.parcelCarton.createMany({ data: body.cartons.map((carton, position) => cartonRow(body.id, carton, position)) });
+    await tx.parcelCarton.createMany({
+      data: body.cartons.map((carton, position) => cartonRow(body.id, carton, position)),
+    });
   }
   return saveOrders(tx, body);
 }
@@ -111,15 +129,22 @@ function cartonRow(parcelId: string, carton: ParcelBody["cartons"][number], posi
 
 async function saveOrders(tx: Transaction, body: ParcelBody): Promise<OrderSeen[]> {
   if (body.orders.length === 0) return [];
-  const equal = splitMinor(AMOUNT_PER_UNIT, body.orders.map(() => 1));
+  const equal = splitMinor(
+    AMOUNT_PER_UNIT,
+    body.orders.map(() => 1),
+  );
   const warnings: OrderSeen[] = [];
   for (const [index, order] of body.orders.entries()) {
     const known = await tx.buyerOrder.findUnique({
       where: { reference: order.reference },
-      select: { id: true, parcels: { select: { parcelId: true }, where: { parcelId: { not: body.id } }, take: 1 } },
+      select: {
+        id: true,
+        parcels: { select: { parcelId: true }, where: { parcelId: { not: body.id } }, take: 1 },
+      },
     });
     const seen = known?.parcels[0];
-    if (seen !== undefined) warnings.push({ kind: "order-seen", reference: order.reference, parcelId: seen.parcelId });
+    if (seen !== undefined)
+      warnings.push({ kind: "order-seen", reference: order.reference, parcelId: seen.parcelId });
     const share = order.share ?? equal[index] ?? 0;
     const orderId = known?.id ?? `order-${order.reference}`;
     if (known === null) await tx.buyerOrder.create({ data: { id: orderId, reference: order.reference } });

@@ -1,5 +1,5 @@
-import { endOfDay, instant, shopDay, startOfDay } from "#lib/units/instant";
 import { day } from "#lib/units/day";
+import { endOfDay, instant, shopDay, startOfDay } from "#lib/units/instant";
 import { type Database, inTransaction, type Transaction } from "../client";
 import { appendMovements, type MovementDraft, type Recorder } from "./ledger";
 import { type ParcelBody, parcelBodyHash } from "./parcel-body";
@@ -53,14 +53,27 @@ export async function recordParcelIn(
   const known = await tx.parcel.findUnique({ where: { id: body.id }, select: { bodyHash: true } });
   if (known !== null) {
     if (known.bodyHash !== bodyHash) return { kind: "conflict", parcelId: body.id };
-    return { kind: "already-recorded", parcelId: body.id, costValue: await costOf(tx, body.id), warnings: [] };
+    return {
+      kind: "already-recorded",
+      parcelId: body.id,
+      costValue: await costOf(tx, body.id),
+      warnings: [],
+    };
   }
   const unknown = await unknownReference(tx, body);
   if (unknown !== null) return unknown;
   const when = await effectiveAt(tx, body, by);
   if (when.kind === "ask-count-order") return when;
   await tx.parcel.create({
-    data: { ...parcelColumns(body), ...origin, id: body.id, bodyHash, effectiveAt: when.at, recordedAt: by.now, recordedBy: by.device },
+    data: {
+      ...parcelColumns(body),
+      ...origin,
+      id: body.id,
+      bodyHash,
+      effectiveAt: when.at,
+      recordedAt: by.now,
+      recordedBy: by.device,
+    },
   });
   const warnings = await saveParcelParts(tx, body);
   const cost = await appendMovements(tx, parcelDrafts(body, when.at), by);
@@ -104,7 +117,8 @@ export async function effectiveAt(
       distinct: ["supplyId"],
       select: { supplyId: true },
     });
-    if (counts.length > 0) return { kind: "ask-count-order", supplies: counts.map((count) => count.supplyId) };
+    if (counts.length > 0)
+      return { kind: "ask-count-order", supplies: counts.map((count) => count.supplyId) };
   }
   return { kind: "at", at: endOfDay(day(body.packedOn), timeZone) };
 }
@@ -129,7 +143,10 @@ export async function standingMovements(tx: Transaction, parcelId: string) {
 type StandingMovement = Awaited<ReturnType<typeof standingMovements>>[number];
 
 /** The movement that takes another one back, effective when that one was. */
-export function reversalOf(movement: Omit<StandingMovement, "id"> & { id: number }, words: string | null): MovementDraft {
+export function reversalOf(
+  movement: Omit<StandingMovement, "id"> & { id: number },
+  words: string | null,
+): MovementDraft {
   return {
     supplyId: movement.supplyId,
     amount: -movement.amount,

@@ -34,7 +34,8 @@ export async function placePurchase(
   by: Recorder,
 ): Promise<{ kind: "placed" | "already-placed" }> {
   return inTransaction(db, async (tx) => {
-    if ((await tx.purchase.findUnique({ where: { id: purchase.id } })) !== null) return { kind: "already-placed" };
+    if ((await tx.purchase.findUnique({ where: { id: purchase.id } })) !== null)
+      return { kind: "already-placed" };
     const { lines, ...head } = purchase;
     await tx.purchase.create({ data: { ...head, recordedAt: by.now } });
     await tx.purchaseLine.createMany({

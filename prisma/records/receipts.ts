@@ -1,8 +1,8 @@
+import { receivedCost } from "#lib/replenishment/stock-value";
 import type { Amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
 import { endOfDay, instant, shopDay } from "#lib/units/instant";
 import { splitMinor } from "#lib/units/money";
-import { receivedCost } from "#lib/replenishment/stock-value";
 import { type Database, inTransaction, type Transaction } from "../client";
 import { appendMovements, type MovementDraft, type Recorder } from "./ledger";
 import { shopIn } from "./shop";
@@ -34,7 +34,11 @@ export type ReceiptBody = {
   readonly note: string | null;
   readonly lines: readonly ReceiptLineBody[];
   /** Order lines of which part is still on its way. */
-  readonly restStillComes?: readonly { readonly purchaseLineId: string; readonly packs: number; readonly expectedOn: string }[];
+  readonly restStillComes?: readonly {
+    readonly purchaseLineId: string;
+    readonly packs: number;
+    readonly expectedOn: string;
+  }[];
 };
 
 const VALUE_PER_MINOR = 10_000;
@@ -53,7 +57,8 @@ export async function recordReceipt(
   by: Recorder,
 ): Promise<{ kind: "received" | "already-received" } | { kind: "unknown"; field: string; id: string }> {
   return inTransaction(db, async (tx) => {
-    if ((await tx.receipt.findUnique({ where: { id: receipt.id } })) !== null) return { kind: "already-received" };
+    if ((await tx.receipt.findUnique({ where: { id: receipt.id } })) !== null)
+      return { kind: "already-received" };
     for (const line of receipt.lines) {
       if ((await tx.supply.findUnique({ where: { id: line.supplyId } })) === null) {
         return { kind: "unknown", field: "lines.supplyId", id: line.supplyId };
@@ -82,7 +87,9 @@ export async function recordReceipt(
 /** Landed value of each line in the shop's currency, 1/10,000 minor unit; null where a price is missing. */
 function landedValues(receipt: ReceiptBody): (bigint | null)[] {
   if (receipt.kind !== "paid") return receipt.lines.map(() => null);
-  const prices = receipt.lines.map((line) => (line.priceMinor === null ? null : line.priceMinor * line.packs));
+  const prices = receipt.lines.map((line) =>
+    line.priceMinor === null ? null : line.priceMinor * line.packs,
+  );
   const extras = receipt.deliveryMinor + (receipt.taxIncluded ? 0 : receipt.taxMinor);
   const known = prices.map((price) => price ?? 0);
   const total = known.reduce((sum, price) => sum + price, 0);

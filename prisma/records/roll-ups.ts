@@ -1,5 +1,5 @@
-import { Prisma } from "../generated/client";
 import { type Database, inTransaction, type Transaction } from "../client";
+import { Prisma } from "../generated/client";
 
 // A parcel counts once, under the item type with most pieces (the first by name among equals).
 const PARCEL_DAYS = Prisma.sql`
@@ -90,8 +90,11 @@ function differencesOf(name: string, kept: readonly Row[], summed: readonly Row[
   return [...new Set([...left.keys(), ...right.keys()])].flatMap((key) => {
     const a = left.get(key);
     const b = right.get(key);
-    const same = BigInt(a?.amount ?? 0) === BigInt(b?.amount ?? 0) && BigInt(a?.value ?? 0) === BigInt(b?.value ?? 0);
+    const same =
+      BigInt(a?.amount ?? 0) === BigInt(b?.amount ?? 0) && BigInt(a?.value ?? 0) === BigInt(b?.value ?? 0);
     if (same) return [];
-    return [`${name} ${key}: kept ${a?.amount ?? 0}, ${a?.value ?? 0}; the ledger says ${b?.amount ?? 0}, ${b?.value ?? 0}`];
+    return [
+      `${name} ${key}: kept ${a?.amount ?? 0}, ${a?.value ?? 0}; the ledger says ${b?.amount ?? 0}, ${b?.value ?? 0}`,
+    ];
   });
 }

@@ -21,7 +21,10 @@ export type ShopFileReading =
 export function readShopFile(json: unknown): ShopFileReading {
   const shape = SHOP_FILE_SCHEMA.safeParse(json);
   if (!shape.success) {
-    const problems = shape.error.issues.map((issue) => ({ path: pathText(issue.path), message: issue.message }));
+    const problems = shape.error.issues.map((issue) => ({
+      path: pathText(issue.path),
+      message: issue.message,
+    }));
     return { kind: "unreadable", problems };
   }
   const problems = [...textProblems(shape.data), ...referenceProblems(shape.data)];
@@ -71,13 +74,17 @@ function referenceProblems(file: ShopFile): ShopFileProblem[] {
   const suppliers = new Set<string | null>([null, ...file.suppliers.map((supplier) => supplier.id)]);
   const ofSuppliers = [
     ...file.offers.map((offer, index) => ({ path: `offers[${index}].supplier`, supplier: offer.supplier })),
-    ...file.receipts.map((receipt, index) => ({ path: `receipts[${index}].supplier`, supplier: receipt.supplier })),
+    ...file.receipts.map((receipt, index) => ({
+      path: `receipts[${index}].supplier`,
+      supplier: receipt.supplier,
+    })),
   ]
-    .filter((mention) => !suppliers.has(mention.supplier))
+    .filter(({ supplier }) => !suppliers.has(supplier))
     .map(({ path, supplier }) => ({ path, message: `names no supplier of this file: ${supplier}` }));
   const ofSupplies = mentions(file).flatMap(({ path, supply, amounts }) => {
     const unit = units.get(supply);
-    if (unit === undefined) return [{ path: `${path}.supply`, message: `names no supply of this file: ${supply}` }];
+    if (unit === undefined)
+      return [{ path: `${path}.supply`, message: `names no supply of this file: ${supply}` }];
     return amounts
       .filter(([, text]) => parseAmount(text, unit, file.shop.measures).kind !== "amount")
       .map(([field, text]) => ({ path: `${path}.${field}`, message: `cannot be read in ${unit}: ${text}` }));
@@ -90,7 +97,9 @@ function mentions(file: ShopFile): Mention[] {
     type.recipes.map((recipe, r) => ({ recipe, path: `itemTypes[${t}].recipes[${r}]` })),
   );
   return [
-    ...file.offers.map((offer, index) => mention(`offers[${index}]`, offer.supply, "packAmount", offer.packAmount)),
+    ...file.offers.map((offer, index) =>
+      mention(`offers[${index}]`, offer.supply, "packAmount", offer.packAmount),
+    ),
     ...file.counts.map((count, index) => mention(`counts[${index}]`, count.supply, "amount", count.amount)),
     ...file.receipts.flatMap((receipt, index) =>
       receipt.lines.map((line, l) =>
@@ -99,7 +108,11 @@ function mentions(file: ShopFile): Mention[] {
     ),
     ...recipes.flatMap(({ recipe, path }) => [
       ...recipe.steps.map((step, s) => mention(`${path}.steps[${s}]`, step.supply, "amount", step.amount)),
-      ...recipe.cartons.map((carton, c) => ({ path: `${path}.cartons[${c}]`, supply: carton.supply, amounts: [] })),
+      ...recipe.cartons.map((carton, c) => ({
+        path: `${path}.cartons[${c}]`,
+        supply: carton.supply,
+        amounts: [],
+      })),
     ]),
   ];
 }

@@ -55,7 +55,13 @@ export const SHOP_FILE_SCHEMA = z.strictObject({
   closed: z.array(z.strictObject({ from: dayText, to: dayText, words })),
   supplies: z.array(supply).min(1),
   suppliers: z.array(
-    z.strictObject({ id, name: words, leadTimeDays: whole, deliveryMinor: whole, freeDeliveryMinor: whole.optional() }),
+    z.strictObject({
+      id,
+      name: words,
+      leadTimeDays: whole,
+      deliveryMinor: whole,
+      freeDeliveryMinor: whole.optional(),
+    }),
   ),
   offers: z.array(
     z.strictObject({
@@ -76,7 +82,9 @@ export const SHOP_FILE_SCHEMA = z.strictObject({
       supplier: id.nullable(),
       delivery: whole,
       lines: z
-        .array(z.strictObject({ supply: id, packs: aboveZero, packAmount: amountText, price: whole.nullable() }))
+        .array(
+          z.strictObject({ supply: id, packs: aboveZero, packAmount: amountText, price: whole.nullable() }),
+        )
         .min(1),
     }),
   ),

@@ -13,7 +13,11 @@ import type { Supply } from "#prisma/records/supplies";
  * @returns the record to save: lengths in micrometres, mass in milligrams
  * @example supplyOfShopFile({ id: "tissue", name: "Tissue", kind: "tissue", unit: "sheet" }, 0, "imperial");
  */
-export function supplyOfShopFile(supply: ShopFile["supplies"][number], position: number, measures: Measures): Supply {
+export function supplyOfShopFile(
+  supply: ShopFile["supplies"][number],
+  position: number,
+  measures: Measures,
+): Supply {
   const mass = supply.mass === undefined ? null : parseMass(supply.mass, measures);
   const sizes = supply.sizes === undefined ? null : parseSizes(supply.sizes, measures);
   const [length = null, width = null, height = null] = sizes?.kind === "sizes" ? sizes.um : [];

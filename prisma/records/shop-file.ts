@@ -143,7 +143,12 @@ async function loadStock({ db, file, by }: Load): Promise<void> {
       priceMinor: line.price,
     }));
     const terms = { currency: file.shop.currency, rateMillionths: 1_000_000, taxIncluded: true, taxMinor: 0 };
-    const head = { id: randomUUID(), supplierId: receipt.supplier, receivedOn: receipt.on, kind: "paid" as const };
+    const head = {
+      id: randomUUID(),
+      supplierId: receipt.supplier,
+      receivedOn: receipt.on,
+      kind: "paid" as const,
+    };
     const body = { ...head, ...terms, deliveryMinor: receipt.delivery, note: null, lines };
     required(await recordReceipt(db, body, by), "received");
   }

@@ -1,4 +1,4 @@
-import { type Amount, AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
+import { AMOUNT_PER_UNIT, type Amount, amount } from "#lib/units/amount";
 import type { UseUnit } from "#lib/units/use-unit";
 import { type Database, inTransaction } from "../client";
 import type { SupplyModel } from "../generated/models/Supply";
@@ -22,7 +22,10 @@ export type Stock = {
 };
 
 /** Supplies in the shop's order; retired ones only where asked for. */
-export async function suppliesOf(db: Database, which: { readonly retired?: boolean } = {}): Promise<Supply[]> {
+export async function suppliesOf(
+  db: Database,
+  which: { readonly retired?: boolean } = {},
+): Promise<Supply[]> {
   const rows = await db.supply.findMany({
     where: which.retired === true ? {} : { retired: false },
     orderBy: [{ position: "asc" }, { name: "asc" }],
@@ -65,7 +68,8 @@ export async function stockOf(db: Database): Promise<Stock[]> {
     supplyId: row.supplyId,
     amount: amount(Number(row.amount)),
     countedAt: row.countedAt,
-    unitCost: row.costAmount === 0n ? null : (Number(row.costValue) * AMOUNT_PER_UNIT) / Number(row.costAmount),
+    unitCost:
+      row.costAmount === 0n ? null : (Number(row.costValue) * AMOUNT_PER_UNIT) / Number(row.costAmount),
     value: Number(row.value),
   }));
 }

@@ -1,5 +1,10 @@
 import { randomUUID } from "node:crypto";
-import { type ShopTerms, type SupplyOutlookInput, type WeeklyCheck, weeklyCheck } from "#lib/replenishment/weekly-check";
+import {
+  type ShopTerms,
+  type SupplyOutlookInput,
+  type WeeklyCheck,
+  weeklyCheck,
+} from "#lib/replenishment/weekly-check";
 import { amount } from "#lib/units/amount";
 import { type Day, day } from "#lib/units/day";
 import { instant, shopDay } from "#lib/units/instant";
@@ -27,7 +32,10 @@ export async function checkInputs(
     db.supplyDay.findMany({ where: { day: { lte: today } }, orderBy: { day: "asc" } }),
     db.count.groupBy({ by: ["supplyId"], where: { countedDay: { lte: today } }, _max: { countedAt: true } }),
     db.purchaseLine.findMany({
-      where: { purchase: { placedOn: { lte: today } }, OR: [{ closedOn: null }, { closedOn: { gt: today } }] },
+      where: {
+        purchase: { placedOn: { lte: today } },
+        OR: [{ closedOn: null }, { closedOn: { gt: today } }],
+      },
     }),
     db.offer.findMany({
       where: { retired: false, supplier: { retired: false } },

@@ -10,7 +10,8 @@ describe("a connection", () => {
     const wanted = ["wal", "1", "2", "15000"];
     const read = async (query: (sql: string) => Promise<Record<string, unknown>[]>) => {
       const answers: string[] = [];
-      for (const name of SETTINGS) answers.push(String(Object.values((await query(`PRAGMA ${name}`))[0] ?? {})[0]));
+      for (const name of SETTINGS)
+        answers.push(String(Object.values((await query(`PRAGMA ${name}`))[0] ?? {})[0]));
       return answers;
     };
     expect(await read((sql) => shop.db.$queryRawUnsafe(sql))).toEqual(wanted);

@@ -33,7 +33,10 @@ export function commitImport(
     const stale = db.prepare<unknown[], { stale: number }>(STALE_FATES).get({ runId, source: run.source });
     if (stale?.stale !== 0) return { kind: "stale" };
     book(db, { runId, source: run.source, ...by });
-    db.prepare(`UPDATE "ImportRun" SET "state" = 'committed', "finishedAt" = ? WHERE "id" = ?`).run(by.now, runId);
+    db.prepare(`UPDATE "ImportRun" SET "state" = 'committed', "finishedAt" = ? WHERE "id" = ?`).run(
+      by.now,
+      runId,
+    );
     return { kind: "committed", newParcels: run.newParcels, changedParcels: run.changedParcels };
   });
   try {
@@ -53,7 +56,9 @@ export function commitImport(
  */
 export function claimCommit(db: ImportConnection, runId: string): boolean {
   const claimed = db
-    .prepare(`UPDATE "ImportRun" SET "state" = 'committing' WHERE "id" = ? AND "state" IN ('ready', 'committing')`)
+    .prepare(
+      `UPDATE "ImportRun" SET "state" = 'committing' WHERE "id" = ? AND "state" IN ('ready', 'committing')`,
+    )
     .run(runId);
   return claimed.changes === 1;
 }
@@ -62,7 +67,8 @@ function book(
   db: ImportConnection,
   run: { readonly runId: string; readonly source: string; readonly device: string; readonly now: string },
 ): void {
-  const before = db.prepare<[], { id: number }>(`SELECT COALESCE(MAX("id"), 0) AS "id" FROM "Movement"`).get()?.id ?? 0;
+  const before =
+    db.prepare<[], { id: number }>(`SELECT COALESCE(MAX("id"), 0) AS "id" FROM "Movement"`).get()?.id ?? 0;
   const values = { ...run, before, wholeShare: AMOUNT_PER_UNIT };
   for (const statement of [...NEW_ENTRIES, ...TAKE_BACK, ...PARCELS, USE, BALANCING, ...ROLL_UPS]) {
     db.prepare(statement).run(values);
@@ -70,6 +76,7 @@ function book(
 }
 
 function usedValue(amount: unknown, costValue: unknown, costAmount: unknown): bigint | null {
-  if (typeof amount !== "bigint" || typeof costValue !== "bigint" || typeof costAmount !== "bigint") return null;
+  if (typeof amount !== "bigint" || typeof costValue !== "bigint" || typeof costAmount !== "bigint")
+    return null;
   return stockValue(amount, { value: costValue, amount: costAmount });
 }

@@ -38,7 +38,10 @@ export type ImportPreview = {
  */
 export function importPreview(db: ImportConnection, runId: string, shown: number): ImportPreview {
   const heads = db
-    .prepare<[string], { firstDay: string | null; lastDay: string | null; keptParcels: number | null; orders: number }>(
+    .prepare<
+      [string],
+      { firstDay: string | null; lastDay: string | null; keptParcels: number | null; orders: number }
+    >(
       `SELECT MIN("packedOn") AS "firstDay", MAX("packedOn") AS "lastDay", SUM("fate" = 'kept') AS "keptParcels",
          COUNT(DISTINCT "orderRef") AS "orders" FROM "StagedParcel" WHERE "runId" = ?`,
     )
@@ -76,7 +79,13 @@ const PARCELS_SQL = `
   FROM "StagedParcel" s WHERE s."runId" = ?
   ORDER BY CASE s."fate" WHEN 'changed' THEN 0 WHEN 'new' THEN 1 ELSE 2 END, s."packedOn", s."parcelKey" LIMIT ?`;
 
-function newNames(db: ImportConnection, runId: string, column: string, table: string, kind: string): string[] {
+function newNames(
+  db: ImportConnection,
+  runId: string,
+  column: string,
+  table: string,
+  kind: string,
+): string[] {
   return db
     .prepare<[string, string], { name: string }>(
       `SELECT COALESCE(MIN(v."text"), r."${column}") AS "name" FROM "StagedRow" r

@@ -21,7 +21,12 @@ export type ImportProblem =
   | { readonly kind: "row-too-long"; readonly line: number }
   | { readonly kind: "row-length"; readonly line: number; readonly cells: number; readonly columns: number }
   | { readonly kind: "missing"; readonly line: number; readonly field: ImportField }
-  | { readonly kind: "unreadable"; readonly line: number; readonly field: ImportField; readonly value: string }
+  | {
+      readonly kind: "unreadable";
+      readonly line: number;
+      readonly field: ImportField;
+      readonly value: string;
+    }
   | { readonly kind: "future-day"; readonly line: number; readonly value: string }
   | { readonly kind: "unknown-value"; readonly field: ImportField; readonly value: string }
   | { readonly kind: "too-many-values"; readonly field: ImportField; readonly limit: number }

@@ -101,12 +101,15 @@ export function setRowsRead(db: ImportConnection, runId: string, rowsRead: numbe
 }
 
 /** Ends a run as refused, with its reasons. */
-export function refuseImport(db: ImportConnection, runId: string, problems: ImportProblems, now: string): void {
-  db.prepare(`UPDATE "ImportRun" SET "state" = 'refused', "finishedAt" = ?, "problem" = ? WHERE "id" = ?`).run(
-    now,
-    JSON.stringify(problems),
-    runId,
-  );
+export function refuseImport(
+  db: ImportConnection,
+  runId: string,
+  problems: ImportProblems,
+  now: string,
+): void {
+  db.prepare(
+    `UPDATE "ImportRun" SET "state" = 'refused', "finishedAt" = ?, "problem" = ? WHERE "id" = ?`,
+  ).run(now, JSON.stringify(problems), runId);
 }
 
 function runOfRow({ problem, ...run }: RunRow): ImportRun {

@@ -61,7 +61,10 @@ export function askValues(db: ImportConnection, values: readonly AskedValue[]): 
 export function rememberValue(
   db: ImportConnection,
   value: AskedValue,
-  answer: { readonly kind: "known"; readonly id: string } | { readonly kind: "left-out" } | { readonly kind: "new" },
+  answer:
+    | { readonly kind: "known"; readonly id: string }
+    | { readonly kind: "left-out" }
+    | { readonly kind: "new" },
 ): void {
   if (answer.kind === "known") setTarget(db, value, answer.id);
   else if (answer.kind === "left-out") setTarget(db, value, LEFT_OUT);
@@ -87,7 +90,9 @@ export function forgetUnmadeValues(db: ImportConnection): void {
  */
 export function valueMatcher(db: ImportConnection): (kind: ValueKind, text: string) => ValueMatch {
   const remembered = new Map<string, string>();
-  for (const row of db.prepare<[], AskedValue & { target: string }>(`SELECT * FROM "ImportValue"`).iterate()) {
+  for (const row of db
+    .prepare<[], AskedValue & { target: string }>(`SELECT * FROM "ImportValue"`)
+    .iterate()) {
     if (row.target !== ASKED) remembered.set(`${row.kind}\n${row.text}`, row.target);
   }
   const known = new Map<string, string>();

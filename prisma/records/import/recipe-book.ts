@@ -1,6 +1,6 @@
+import type { RecipeStep, RecipeVersion } from "#lib/packing/recipe-version";
 import { amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
-import type { RecipeStep, RecipeVersion } from "#lib/packing/recipe-version";
 import { groupedBy } from "./grouped-by";
 import type { ImportConnection } from "./import-connection";
 
@@ -19,12 +19,17 @@ export function recipeBook(db: ImportConnection): Map<string, RecipeVersion[]> {
     (row) => row.recipeId,
   );
   const versions = db
-    .prepare<[], HeadRow>(`SELECT "id", "itemTypeId", "style", "effectiveFrom" FROM "Recipe" ORDER BY "effectiveFrom"`)
+    .prepare<[], HeadRow>(
+      `SELECT "id", "itemTypeId", "style", "effectiveFrom" FROM "Recipe" ORDER BY "effectiveFrom"`,
+    )
     .all()
     .map((row) => ({
       ...row,
       effectiveFrom: day(row.effectiveFrom),
-      steps: (steps.get(row.id) ?? []).map(({ recipeId: _recipe, ...step }) => ({ ...step, amount: amount(step.amount) })),
+      steps: (steps.get(row.id) ?? []).map(({ recipeId: _recipe, ...step }) => ({
+        ...step,
+        amount: amount(step.amount),
+      })),
       cartons: (cartons.get(row.id) ?? []).map(({ upTo, supplyId }) => ({ upTo, supplyId })),
     }));
   return groupedBy(versions, (version) => `${version.itemTypeId}/${version.style}`);

@@ -63,6 +63,8 @@ export function stageRows(db: ImportConnection, runId: string, rows: readonly Im
 function looseKey(row: ImportedRow): string {
   if (row.orderRef !== null) return [LOOSE, "order", row.orderRef, row.packedOn].join(KEY_SEPARATOR);
   const { line: _line, scaleTyped: _typed, ...content } = row;
-  const digest = createHash("sha256").update(JSON.stringify(Object.values(content))).digest("hex");
+  const digest = createHash("sha256")
+    .update(JSON.stringify(Object.values(content)))
+    .digest("hex");
   return [LOOSE, "row", digest].join(KEY_SEPARATOR);
 }

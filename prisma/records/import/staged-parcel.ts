@@ -20,14 +20,16 @@ export type ParcelOfRows = {
 /** Bodies that an import wrote; a parcel whose hash begins otherwise was put right by hand. */
 export const IMPORTED_HASH = "import:";
 
-const ONE_PER_PARCEL: readonly { field: ImportField; key: "zoneId" | "style" | "cartonId" | "scaleMg" | "postageMinor" }[] =
-  [
-    { field: "zone", key: "zoneId" },
-    { field: "style", key: "style" },
-    { field: "carton", key: "cartonId" },
-    { field: "scale", key: "scaleMg" },
-    { field: "postage", key: "postageMinor" },
-  ];
+const ONE_PER_PARCEL: readonly {
+  field: ImportField;
+  key: "zoneId" | "style" | "cartonId" | "scaleMg" | "postageMinor";
+}[] = [
+  { field: "zone", key: "zoneId" },
+  { field: "style", key: "style" },
+  { field: "carton", key: "cartonId" },
+  { field: "scale", key: "scaleMg" },
+  { field: "postage", key: "postageMinor" },
+];
 
 /**
  * Puts the rows of a parcel together: pieces add up by item type; what belongs to the whole parcel must be
@@ -37,12 +39,16 @@ const ONE_PER_PARCEL: readonly { field: ImportField; key: "zoneId" | "style" | "
  * @returns the parcel, and where its rows disagree
  * @throws RangeError without a row
  */
-export function parcelOfRows(rows: readonly ImportedRow[]): { parcel: ParcelOfRows; problems: ImportProblem[] } {
+export function parcelOfRows(rows: readonly ImportedRow[]): {
+  parcel: ParcelOfRows;
+  problems: ImportProblem[];
+} {
   const first = rows[0];
   if (first === undefined) throw new RangeError("parcelOfRows requires one row or more, got 0");
   const pieces = new Map<string, number>();
   for (const row of rows) pieces.set(row.itemTypeId, (pieces.get(row.itemTypeId) ?? 0) + row.pieces);
-  const stated = <K extends keyof ImportedRow>(key: K) => rows.find((row) => row[key] !== null)?.[key] ?? null;
+  const stated = <K extends keyof ImportedRow>(key: K) =>
+    rows.find((row) => row[key] !== null)?.[key] ?? null;
   const problems = ONE_PER_PARCEL.flatMap(({ field, key }) => {
     const other = rows.find((row) => row[key] !== null && row[key] !== stated(key));
     return other === undefined
@@ -53,7 +59,9 @@ export function parcelOfRows(rows: readonly ImportedRow[]): { parcel: ParcelOfRo
     packedOn: first.packedOn,
     orderRef: first.orderRef,
     // By item type, the order in which a saved parcel is read back: its leading type is then the same one.
-    pieces: [...pieces].sort(([a], [b]) => (a < b ? -1 : 1)).map(([itemTypeId, count]) => ({ itemTypeId, pieces: count })),
+    pieces: [...pieces]
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([itemTypeId, count]) => ({ itemTypeId, pieces: count })),
     zoneId: stated("zoneId"),
     style: stated("style"),
     cartonId: stated("cartonId"),

@@ -19,9 +19,16 @@ describe("stock value", () => {
 
   it("is odd: what goes out at a cost comes back at the same", () => {
     fc.assert(
-      fc.property(fc.bigInt(-(10n ** 12n), 10n ** 12n), fc.bigInt(1n, 10n ** 9n), fc.bigInt(1n, 10n ** 9n), (amount, value, per) => {
-        expect(stockValue(-amount, { value, amount: per })).toBe(-(stockValue(amount, { value, amount: per }) ?? 0n));
-      }),
+      fc.property(
+        fc.bigInt(-(10n ** 12n), 10n ** 12n),
+        fc.bigInt(1n, 10n ** 9n),
+        fc.bigInt(1n, 10n ** 9n),
+        (amount, value, per) => {
+          expect(stockValue(-amount, { value, amount: per })).toBe(
+            -(stockValue(amount, { value, amount: per }) ?? 0n),
+          );
+        },
+      ),
     );
   });
 });
@@ -44,6 +51,8 @@ describe("received cost", () => {
   });
 
   it("refuses an empty receipt", () => {
-    expect(() => receivedCost({ amount: 0n, value: 0n, cost: { value: 0n, amount: 0n } }, 0n, 0n)).toThrow(RangeError);
+    expect(() => receivedCost({ amount: 0n, value: 0n, cost: { value: 0n, amount: 0n } }, 0n, 0n)).toThrow(
+      RangeError,
+    );
   });
 });

@@ -1,13 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  formatLength,
-  formatSizes,
-  lengthNumber,
-  micrometres,
-  parseLength,
-  parseSizes,
-} from "#lib/units/length";
+import { formatLength, formatSizes, micrometres, parseLength, parseSizes } from "#lib/units/length";
 
 describe("parseLength", () => {
   it("reads inches and keeps what was typed", () => {
@@ -57,10 +50,6 @@ describe("formatLength", () => {
     [0, "metric", "0 cm"],
   ] as const)("shows %s µm in %s measures as %s", (um, measures, words) => {
     expect(formatLength(micrometres(um), measures)).toBe(words);
-  });
-
-  it("gives the number alone", () => {
-    expect(lengthNumber(micrometres(305000), "metric")).toBe("30.5");
   });
 
   it("refuses a length below zero", () => {

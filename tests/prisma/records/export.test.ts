@@ -5,7 +5,7 @@ import { text } from "node:stream/consumers";
 import { parse } from "csv-parse/sync";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { amount } from "#lib/units/amount";
-import { type Database, closeDatabase, inTransaction, openDatabase } from "#prisma/client";
+import { closeDatabase, type Database, inTransaction, openDatabase } from "#prisma/client";
 import { migrateDatabase } from "#prisma/migrate";
 import { exportTable, exportTables } from "#prisma/records/export";
 import { saveShop } from "#prisma/records/shop";
@@ -107,7 +107,9 @@ describe("export of a table", () => {
 
   it("gives each row once, in the order written, across the seams of its reads", async () => {
     const rows = await rowsOf("SupplyDay");
-    expect(rows.map((row) => row["amount"])).toEqual(Array.from({ length: MANY }, (_, index) => String(-index)));
+    expect(rows.map((row) => row["amount"])).toEqual(
+      Array.from({ length: MANY }, (_, index) => String(-index)),
+    );
   });
 
   it("writes the header of an empty table", async () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { amount, AMOUNT_PER_UNIT } from "#lib/units/amount";
+import { AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
 import { endOfDay } from "#lib/units/instant";
 import { recordCount } from "#prisma/records/counts";
@@ -24,7 +24,10 @@ type Entry = { readonly at: string; readonly amount: number };
 
 /** On hand as the rules say it: the latest count, and what took effect after it. */
 function expectedOnHand(entries: Iterable<Entry>, counts: readonly Entry[]): number {
-  const latest = counts.reduce<Entry | null>((best, count) => (best === null || count.at >= best.at ? count : best), null);
+  const latest = counts.reduce<Entry | null>(
+    (best, count) => (best === null || count.at >= best.at ? count : best),
+    null,
+  );
   let sum = latest?.amount ?? 0;
   for (const entry of entries) if (latest === null || entry.at > latest.at) sum += entry.amount;
   return sum;
@@ -45,8 +48,19 @@ describe("the ledger", () => {
             const onDay = day(`2026-03-${String(10 - step.back).padStart(2, "0")}`);
             const at = step.back === 0 ? now : endOfDay(onDay, "Etc/UTC");
             const used = amount((step.twelfths * AMOUNT_PER_UNIT) / 12);
-            const line = { supplyId: "paper", amount: used, recipeStepId: null, typedValue: String(step.twelfths), typedUnit: "twelfths" };
-            const body = parcelBody(`p${index}`, { packedOn: onDay, lines: [line], cartons: [], countedSameDay: "after" });
+            const line = {
+              supplyId: "paper",
+              amount: used,
+              recipeStepId: null,
+              typedValue: String(step.twelfths),
+              typedUnit: "twelfths",
+            };
+            const body = parcelBody(`p${index}`, {
+              packedOn: onDay,
+              lines: [line],
+              cartons: [],
+              countedSameDay: "after",
+            });
             const by = { device: "test", now };
             const picked = [...parcels.keys()][step.pick % Math.max(parcels.size, 1)];
             if (step.kind === "parcel") {
@@ -59,10 +73,19 @@ describe("the ledger", () => {
               await correctParcel(shop.db, { ...body, id: picked }, by);
               parcels.set(picked, { at, amount: -used });
             } else if (step.kind === "count") {
-              const countedAt = step.back === 0 ? now : `${onDay}T13:00:00.${String(index).padStart(3, "0")}Z`;
+              const countedAt =
+                step.back === 0 ? now : `${onDay}T13:00:00.${String(index).padStart(3, "0")}Z`;
               await recordCount(
                 shop.db,
-                { id: `c${index}`, supplyId: "paper", amount: used, method: "number", typed: "x", note: null, countedAt },
+                {
+                  id: `c${index}`,
+                  supplyId: "paper",
+                  amount: used,
+                  method: "number",
+                  typed: "x",
+                  note: null,
+                  countedAt,
+                },
                 by,
               );
               counts.push({ at: countedAt, amount: used });
@@ -70,7 +93,15 @@ describe("the ledger", () => {
               await recordSpoilage(shop.db, { ...line, words: "torn", on: onDay }, by);
               others.push({ at, amount: -used });
             } else if (step.kind === "receive") {
-              const received = { id: `r${index}-1`, supplyId: "paper", purchaseLineId: null, packs: 2, packAmount: used, packTyped: "x", priceMinor: step.pick };
+              const received = {
+                id: `r${index}-1`,
+                supplyId: "paper",
+                purchaseLineId: null,
+                packs: 2,
+                packAmount: used,
+                packTyped: "x",
+                priceMinor: step.pick,
+              };
               await recordReceipt(
                 shop.db,
                 {
@@ -106,8 +137,17 @@ describe("the ledger", () => {
     const shop = await shopFixture();
     const parts = [2, 3, 4, 3, 3, 2, 4, 4, 4];
     for (const [index, part] of parts.entries()) {
-      const line = { supplyId: "paper", amount: amount(AMOUNT_PER_UNIT / part), recipeStepId: null, typedValue: `1/${part}`, typedUnit: "sheet" };
-      await recordParcel(shop.db, parcelBody(`p${index}`, { lines: [line], cartons: [] }), { device: "test", now: "2026-03-10T12:00:00.000Z" });
+      const line = {
+        supplyId: "paper",
+        amount: amount(AMOUNT_PER_UNIT / part),
+        recipeStepId: null,
+        typedValue: `1/${part}`,
+        typedUnit: "sheet",
+      };
+      await recordParcel(shop.db, parcelBody(`p${index}`, { lines: [line], cartons: [] }), {
+        device: "test",
+        now: "2026-03-10T12:00:00.000Z",
+      });
     }
     // Two halves, three thirds and four quarters are three sheets.
     expect((await stockOf(shop.db))[0]?.amount).toBe(-3 * AMOUNT_PER_UNIT);
@@ -119,11 +159,14 @@ describe("the ledger", () => {
     const ids = Array.from({ length: 40 }, (_, index) => `p${index}`);
     const by = { device: "test", now: "2026-03-10T12:00:00.000Z" };
     const clients = Array.from({ length: 8 }, async (_, client) => {
-      for (const id of ids.filter((_id, index) => index % 4 === client % 4)) await recordParcel(shop.db, parcelBody(id), by);
+      for (const id of ids.filter((_id, index) => index % 4 === client % 4))
+        await recordParcel(shop.db, parcelBody(id), by);
     });
     await Promise.all(clients);
     expect(await shop.db.parcel.count()).toBe(40);
-    expect((await stockOf(shop.db)).find((row) => row.supplyId === "paper")?.amount).toBe(-280 * AMOUNT_PER_UNIT);
+    expect((await stockOf(shop.db)).find((row) => row.supplyId === "paper")?.amount).toBe(
+      -280 * AMOUNT_PER_UNIT,
+    );
     expect((await proveRollUps(shop.db)).differences).toEqual([]);
     await shop.close();
   });

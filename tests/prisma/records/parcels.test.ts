@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { amount, AMOUNT_PER_UNIT } from "#lib/units/amount";
+import { AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
 import { recordCount } from "#prisma/records/counts";
 import { correctParcel, returnParcel, voidParcel } from "#prisma/records/parcel-corrections";
 import { parcelOf, parcelsOf } from "#prisma/records/parcel-lists";
@@ -25,7 +25,15 @@ async function onHand(supplyId: string): Promise<number> {
 }
 
 async function count(id: string, supplyId: string, sheets: number, countedAt: string) {
-  const body = { id, supplyId, amount: units(sheets), method: "number" as const, typed: String(sheets), note: null, countedAt };
+  const body = {
+    id,
+    supplyId,
+    amount: units(sheets),
+    method: "number" as const,
+    typed: String(sheets),
+    note: null,
+    countedAt,
+  };
   return recordCount(shop.db, body, by(countedAt));
 }
 
@@ -39,14 +47,22 @@ describe("recording a parcel", () => {
 
   it("is the same parcel under the same key and body, and a conflict under another body", async () => {
     await recordParcel(shop.db, parcelBody("a"), by(NOON));
-    expect(await recordParcel(shop.db, parcelBody("a"), by(NOON))).toMatchObject({ kind: "already-recorded" });
-    expect(await recordParcel(shop.db, parcelBody("a", { note: "other" }), by(NOON))).toMatchObject({ kind: "conflict" });
+    expect(await recordParcel(shop.db, parcelBody("a"), by(NOON))).toMatchObject({
+      kind: "already-recorded",
+    });
+    expect(await recordParcel(shop.db, parcelBody("a", { note: "other" }), by(NOON))).toMatchObject({
+      kind: "conflict",
+    });
     expect(await onHand("paper")).toBe(-7);
   });
 
   it("writes nothing where it names something unknown", async () => {
     const body = parcelBody("a", { pieces: [{ itemTypeId: "urn", pieces: 1 }] });
-    expect(await recordParcel(shop.db, body, by(NOON))).toEqual({ kind: "unknown", field: "pieces.itemTypeId", id: "urn" });
+    expect(await recordParcel(shop.db, body, by(NOON))).toEqual({
+      kind: "unknown",
+      field: "pieces.itemTypeId",
+      id: "urn",
+    });
     expect(await parcelsOf(shop.db, { limit: 5 })).toEqual([]);
   });
 
@@ -64,14 +80,21 @@ describe("recording a parcel", () => {
   });
 
   it("takes both cartons of a double box", async () => {
-    await recordParcel(shop.db, parcelBody("a", { cartons: [{ supplyId: "carton-8" }, { supplyId: "carton-8" }] }), by(NOON));
+    await recordParcel(
+      shop.db,
+      parcelBody("a", { cartons: [{ supplyId: "carton-8" }, { supplyId: "carton-8" }] }),
+      by(NOON),
+    );
     expect(await onHand("carton-8")).toBe(-2);
   });
 
   it("asks for the order where a count fell on a backdated day", async () => {
     await count("c", "paper", 100, "2026-03-09T15:00:00.000Z");
     const late = parcelBody("a", { packedOn: "2026-03-09" });
-    expect(await recordParcel(shop.db, late, by(NOON))).toEqual({ kind: "ask-count-order", supplies: ["paper"] });
+    expect(await recordParcel(shop.db, late, by(NOON))).toEqual({
+      kind: "ask-count-order",
+      supplies: ["paper"],
+    });
     await recordParcel(shop.db, { ...late, id: "b", countedSameDay: "before" }, by(NOON));
     expect(await onHand("paper")).toBe(100);
     await recordParcel(shop.db, { ...late, id: "c", countedSameDay: "after" }, by(NOON));
@@ -86,8 +109,12 @@ describe("a late entry", () => {
     await recordParcel(shop.db, parcelBody("a", { packedOn: "2026-03-05" }), by(NOON));
     expect(await onHand("paper")).toBe(150);
     const packed = await shop.db.supplyDay.findMany({ where: { supplyId: "paper", cause: "packed" } });
-    expect(packed.map((row) => [row.day, Number(row.amount)])).toEqual([["2026-03-05", -7 * AMOUNT_PER_UNIT]]);
-    const differences = await shop.db.supplyDay.findMany({ where: { supplyId: "paper", cause: "count-difference" } });
+    expect(packed.map((row) => [row.day, Number(row.amount)])).toEqual([
+      ["2026-03-05", -7 * AMOUNT_PER_UNIT],
+    ]);
+    const differences = await shop.db.supplyDay.findMany({
+      where: { supplyId: "paper", cause: "count-difference" },
+    });
     expect(differences.map((row) => Number(row.amount) / AMOUNT_PER_UNIT)).toEqual([-43]);
     expect((await proveRollUps(shop.db)).differences).toEqual([]);
   });
@@ -96,7 +123,9 @@ describe("a late entry", () => {
     await count("open", "paper", 200, "2026-03-01T08:00:00.000Z");
     await recordParcel(shop.db, parcelBody("a", { packedOn: "2026-03-05" }), by(NOON));
     await count("c", "paper", 150, "2026-03-10T15:00:00.000Z");
-    expect(await voidParcel(shop.db, "a", "undone", by("2026-03-11T08:00:00.000Z"))).toEqual({ kind: "voided" });
+    expect(await voidParcel(shop.db, "a", "undone", by("2026-03-11T08:00:00.000Z"))).toEqual({
+      kind: "voided",
+    });
     expect(await onHand("paper")).toBe(150);
     expect((await proveRollUps(shop.db)).differences).toEqual([]);
   });
@@ -133,15 +162,31 @@ describe("correcting a parcel", () => {
       taxMinor: 0,
       note: null,
       lines: [
-        { id: `${id}-1`, supplyId: "paper", purchaseLineId: null, packs: 1, packAmount: units(100), packTyped: "100 sheets", priceMinor },
+        {
+          id: `${id}-1`,
+          supplyId: "paper",
+          purchaseLineId: null,
+          packs: 1,
+          packAmount: units(100),
+          packTyped: "100 sheets",
+          priceMinor,
+        },
       ],
     });
     await recordReceipt(shop.db, receipt("r1", 700), by(NOON));
-    await recordParcel(shop.db, parcelBody("a", { lines: parcelBody("a").lines.slice(0, 1), cartons: [] }), by(NOON));
+    await recordParcel(
+      shop.db,
+      parcelBody("a", { lines: parcelBody("a").lines.slice(0, 1), cartons: [] }),
+      by(NOON),
+    );
     await recordReceipt(shop.db, receipt("r2", 1400), by(NOON));
     // 7 sheets at 700 minor units per 100 sheets are 49 minor units, 490,000 of 1/10,000.
     expect((await parcelOf(shop.db, "a"))?.costValue).toBe(490_000);
-    await recordParcel(shop.db, parcelBody("b", { lines: parcelBody("b").lines.slice(0, 1), cartons: [] }), by(NOON));
+    await recordParcel(
+      shop.db,
+      parcelBody("b", { lines: parcelBody("b").lines.slice(0, 1), cartons: [] }),
+      by(NOON),
+    );
     // On hand 93 at 7 and 100 at 14: (651 + 1400) / 193 = 10.6269… a sheet, 7 sheets 74.3886 minor units.
     expect((await parcelOf(shop.db, "b"))?.costValue).toBe(743_886);
   });
@@ -159,7 +204,12 @@ describe("correcting a parcel", () => {
 describe("a parcel that comes back", () => {
   it("brings back what can be used again", async () => {
     await recordParcel(shop.db, parcelBody("a"), by(NOON));
-    await returnParcel(shop.db, "a", { on: "2026-03-20", lines: [{ supplyId: "carton-8", amount: units(1) }] }, by("2026-03-20T09:00:00.000Z"));
+    await returnParcel(
+      shop.db,
+      "a",
+      { on: "2026-03-20", lines: [{ supplyId: "carton-8", amount: units(1) }] },
+      by("2026-03-20T09:00:00.000Z"),
+    );
     expect(await onHand("carton-8")).toBe(0);
     expect((await parcelOf(shop.db, "a"))?.returnedOn).toBe("2026-03-20");
   });

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { amount, AMOUNT_PER_UNIT } from "#lib/units/amount";
+import { AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
+import { movementsOf, reverseMovement } from "#prisma/records/movements";
 import { cancelPurchaseLine, openPurchaseLines, placePurchase } from "#prisma/records/purchases";
 import { type ReceiptBody, recordReceipt } from "#prisma/records/receipts";
-import { movementsOf, reverseMovement } from "#prisma/records/movements";
 import { saveSupplier } from "#prisma/records/suppliers";
 import { stockOf } from "#prisma/records/supplies";
 import { checkInputs } from "#prisma/records/weekly-checks";
@@ -32,7 +32,15 @@ beforeEach(async () => {
       placedOn: "2026-03-02",
       note: null,
       lines: [
-        { id: "line", supplyId: "paper", offerId: null, packs: 3, packAmount: units(100), priceMinor: 700, expectedOn: "2026-03-09" },
+        {
+          id: "line",
+          supplyId: "paper",
+          offerId: null,
+          packs: 3,
+          packAmount: units(100),
+          priceMinor: 700,
+          expectedOn: "2026-03-09",
+        },
       ],
     },
     by,
@@ -53,7 +61,15 @@ function receipt(changes: Partial<ReceiptBody> = {}): ReceiptBody {
     taxMinor: 0,
     note: null,
     lines: [
-      { id: "rl", supplyId: "paper", purchaseLineId: "line", packs: 3, packAmount: units(98), packTyped: "98 sheets", priceMinor: 700 },
+      {
+        id: "rl",
+        supplyId: "paper",
+        purchaseLineId: "line",
+        packs: 3,
+        packAmount: units(98),
+        packTyped: "98 sheets",
+        priceMinor: 700,
+      },
     ],
     ...changes,
   };
@@ -109,7 +125,17 @@ describe("a receipt", () => {
   it("of free paper costs nothing and does not dilute the price paid", async () => {
     await recordReceipt(shop.db, receipt(), by);
     const before = (await stockOf(shop.db)).find((row) => row.supplyId === "paper")?.unitCost;
-    const lines = [{ id: "free-1", supplyId: "paper", purchaseLineId: null, packs: 1, packAmount: units(50), packTyped: "a bag", priceMinor: null }];
+    const lines = [
+      {
+        id: "free-1",
+        supplyId: "paper",
+        purchaseLineId: null,
+        packs: 1,
+        packAmount: units(50),
+        packTyped: "a bag",
+        priceMinor: null,
+      },
+    ];
     await recordReceipt(shop.db, receipt({ id: "free", kind: "free", lines, deliveryMinor: 0 }), by);
     const after = (await stockOf(shop.db)).find((row) => row.supplyId === "paper");
     expect(after?.amount).toBe(units(344));
@@ -124,7 +150,9 @@ describe("a receipt", () => {
     expect(received?.value).toBe(7_000_000);
     if (received === undefined) throw new Error("the receipt booked a movement");
     expect(await reverseMovement(shop.db, received.id, "wrong box", by)).toEqual({ kind: "reversed" });
-    expect(await reverseMovement(shop.db, received.id, "wrong box", by)).toEqual({ kind: "already-reversed" });
+    expect(await reverseMovement(shop.db, received.id, "wrong box", by)).toEqual({
+      kind: "already-reversed",
+    });
     expect((await stockOf(shop.db)).find((row) => row.supplyId === "paper")?.amount).toBe(0);
   });
 });

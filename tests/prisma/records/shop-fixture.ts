@@ -1,17 +1,21 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { amount, AMOUNT_PER_UNIT } from "#lib/units/amount";
-import { type Database, closeDatabase, openDatabase } from "#prisma/client";
+import { AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
+import { closeDatabase, type Database, openDatabase } from "#prisma/client";
 import { migrateDatabase } from "#prisma/migrate";
 import { saveItemType } from "#prisma/records/item-types";
 import type { ParcelBody } from "#prisma/records/parcel-body";
 import { saveShop } from "#prisma/records/shop";
-import { saveSupply, type Supply } from "#prisma/records/supplies";
+import { type Supply, saveSupply } from "#prisma/records/supplies";
 import { saveZone } from "#prisma/records/zones";
 
 /** A throw-away database with a small invented shop: paper, bubble, one carton, one item type, one zone. */
-export type ShopFixture = { readonly db: Database; readonly file: string; readonly close: () => Promise<void> };
+export type ShopFixture = {
+  readonly db: Database;
+  readonly file: string;
+  readonly close: () => Promise<void>;
+};
 
 const PLAIN_SUPPLY: Omit<Supply, "id" | "name" | "kind" | "useUnit"> = {
   countUnit: null,
@@ -53,9 +57,27 @@ export async function shopFixture(timeZone = "Etc/UTC"): Promise<ShopFixture> {
     coverWeeks: 8,
     defaultStyle: "paper",
   });
-  await saveSupply(db, { ...PLAIN_SUPPLY, id: "paper", name: "Packing paper", kind: "paper", useUnit: "sheet" });
-  await saveSupply(db, { ...PLAIN_SUPPLY, id: "bubble", name: "Small bubble", kind: "bubble", useUnit: "square-foot" });
-  await saveSupply(db, { ...PLAIN_SUPPLY, id: "carton-8", name: "Carton 8 × 8 × 8", kind: "carton", useUnit: "each" });
+  await saveSupply(db, {
+    ...PLAIN_SUPPLY,
+    id: "paper",
+    name: "Packing paper",
+    kind: "paper",
+    useUnit: "sheet",
+  });
+  await saveSupply(db, {
+    ...PLAIN_SUPPLY,
+    id: "bubble",
+    name: "Small bubble",
+    kind: "bubble",
+    useUnit: "square-foot",
+  });
+  await saveSupply(db, {
+    ...PLAIN_SUPPLY,
+    id: "carton-8",
+    name: "Carton 8 × 8 × 8",
+    kind: "carton",
+    useUnit: "each",
+  });
   await saveItemType(db, {
     id: "mug",
     name: "Mug",
@@ -86,8 +108,20 @@ export function parcelBody(id: string, changes: Partial<ParcelBody> = {}): Parce
     pieces: [{ itemTypeId: "mug", pieces: 1 }],
     cartons: [{ supplyId: "carton-8" }],
     lines: [
-      { supplyId: "paper", amount: amount(7 * AMOUNT_PER_UNIT), recipeStepId: null, typedValue: "7", typedUnit: "sheet" },
-      { supplyId: "bubble", amount: amount(4 * AMOUNT_PER_UNIT), recipeStepId: null, typedValue: "4", typedUnit: "sq ft" },
+      {
+        supplyId: "paper",
+        amount: amount(7 * AMOUNT_PER_UNIT),
+        recipeStepId: null,
+        typedValue: "7",
+        typedUnit: "sheet",
+      },
+      {
+        supplyId: "bubble",
+        amount: amount(4 * AMOUNT_PER_UNIT),
+        recipeStepId: null,
+        typedValue: "4",
+        typedUnit: "sq ft",
+      },
     ],
     orders: [],
     zoneId: "near",

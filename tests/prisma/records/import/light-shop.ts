@@ -1,8 +1,8 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type ImportConnection, openImportConnection } from "#prisma/records/import/import-connection";
 import { migrateDatabase } from "#prisma/migrate";
+import { type ImportConnection, openImportConnection } from "#prisma/records/import/import-connection";
 
 /** A small migrated shop in a folder of its own: two item types with paper recipes, five supplies. */
 export type LightShop = {
@@ -18,7 +18,9 @@ export function lightShop(timeZone = "America/Chicago"): LightShop {
   const file = join(folder, "shop.db");
   migrateDatabase(file);
   const db = openImportConnection(file);
-  db.prepare(`INSERT INTO "Shop" ("id", "name", "timeZone", "currency") VALUES ('shop', 'A shop', ?, 'USD')`).run(timeZone);
+  db.prepare(
+    `INSERT INTO "Shop" ("id", "name", "timeZone", "currency") VALUES ('shop', 'A shop', ?, 'USD')`,
+  ).run(timeZone);
   db.exec(SHOP);
   return {
     folder,

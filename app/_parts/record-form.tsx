@@ -1,0 +1,73 @@
+"use client";
+
+import { type ReactNode, useActionState, useEffect, useRef } from "react";
+import { Button } from "./button";
+import { classList } from "./class-list";
+import type { FormField } from "./form-field";
+import { attemptOf, BLANK, type FormState } from "./form-state";
+import { Message } from "./message";
+import styles from "./record-form.module.css";
+import { RecordFormField } from "./record-form-field";
+
+type RecordFormProps = {
+  readonly action: (before: FormState, form: FormData) => Promise<FormState>;
+  readonly fields: readonly FormField[];
+  /** Words on the button: "Save the supplier". */
+  readonly submit: string;
+  /** Name of the form for a screen reader. */
+  readonly label: string;
+  readonly tone?: "primary" | "secondary" | "plain";
+  /** Fields side by side where there is room. */
+  readonly layout?: "rows" | "line";
+  readonly children?: ReactNode;
+};
+
+/**
+ * A form that saves one thing. It is sent as a plain form before the page is interactive too; a refusal
+ * keeps what was typed, stands beside the field that it is about and takes the focus there.
+ *
+ * @example <RecordForm action={saveZone} fields={[{ name: "name", label: "Zone", kind: "text" }]} submit="Add" … />
+ */
+export function RecordForm(props: RecordFormProps) {
+  const { action, fields, submit, label, tone = "secondary", layout = "rows", children } = props;
+  const [state, send, isBusy] = useActionState(action, BLANK);
+  const form = useRef<HTMLFormElement>(null);
+  const attempt = attemptOf(state);
+
+  useEffect(() => {
+    if (attempt > 0) form.current?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus();
+  }, [attempt]);
+
+  const problems = state.kind === "refused" ? state.problems : {};
+  const named = new Set(fields.map((field) => field.name));
+  const others = Object.entries(problems).filter(([name]) => !named.has(name));
+
+  return (
+    <form ref={form} action={send} className={styles.form} aria-label={label} noValidate>
+      {others.map(([name, words]) => (
+        <Message key={name} kind="error" title={words} />
+      ))}
+      <div key={attempt} className={classList(styles.fields, styles[layout])}>
+        {fields.map((field) => (
+          <RecordFormField
+            key={field.name}
+            field={field}
+            value={state.kind === "refused" ? (state.typed[field.name] ?? "") : (field.value ?? "")}
+            problem={problems[field.name]}
+          />
+        ))}
+        {children}
+      </div>
+      <div className={styles.end}>
+        <Button type="submit" tone={tone} isDisabled={isBusy}>
+          {isBusy ? "Saving…" : submit}
+        </Button>
+        {state.kind === "done" ? (
+          <p role="status" className={styles.done}>
+            {state.words}
+          </p>
+        ) : null}
+      </div>
+    </form>
+  );
+}

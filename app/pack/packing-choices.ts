@@ -1,0 +1,52 @@
+import type { CushionStyle, RecipeVersion } from "#lib/packing/recipe-version";
+import type { Amount } from "#lib/units/amount";
+import type { Day } from "#lib/units/day";
+import type { Measures } from "#lib/units/measures";
+import type { UseUnit } from "#lib/units/use-unit";
+
+export type SupplyChoice = {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly unit: UseUnit;
+  /** Milligrams of one use unit; null where nobody weighed it. */
+  readonly massMg: number | null;
+  /** A carton's inside sizes as shown: "12 × 9 × 8". */
+  readonly sizes: string | null;
+  /** Null: never counted. */
+  readonly onHand: Amount | null;
+};
+
+export type ItemTypeChoice = {
+  readonly id: string;
+  readonly name: string;
+  readonly massMg: number | null;
+  /** Parcels that held it among the recent ones. */
+  readonly recent: number;
+};
+
+/** What was chosen last for an item type. */
+export type LikelyChoice = {
+  readonly itemTypeId: string;
+  readonly pieces: number;
+  readonly style: CushionStyle;
+  readonly cartonId: string | null;
+  readonly zoneId: string | null;
+};
+
+/** All that the packing desk needs to know about the shop, as plain values. */
+export type PackingChoices = {
+  /** The shop's day when the screen was read, and the zone it is reckoned in. */
+  readonly today: Day;
+  readonly timeZone: string;
+  readonly measures: Measures;
+  readonly currency: string;
+  readonly minorDigits: number;
+  readonly defaultStyle: CushionStyle;
+  /** Most packed first. */
+  readonly itemTypes: readonly ItemTypeChoice[];
+  readonly supplies: readonly SupplyChoice[];
+  readonly zones: readonly { readonly id: string; readonly name: string }[];
+  readonly recipes: readonly RecipeVersion[];
+  readonly likely: readonly LikelyChoice[];
+};

@@ -1,0 +1,60 @@
+import { formatDayLong } from "#lib/units/day-text";
+import { instantOfTime, shopDay } from "#lib/units/instant";
+import { database } from "#prisma/client";
+import { shopOf } from "#prisma/records/shop";
+import { Message } from "./_parts/message";
+import { Page } from "./_parts/page";
+import { Asks } from "./this-week/_parts/asks";
+import { CountFirst } from "./this-week/_parts/count-first";
+import { CoverTable } from "./this-week/_parts/cover-table";
+import { EmptyShelf } from "./this-week/_parts/empty-shelf";
+import { PlaceOrders } from "./this-week/_parts/place-orders";
+import { PlacedOrder } from "./this-week/_parts/placed-order";
+import { askedDay } from "./this-week/asked-day";
+import { coverAxis } from "./this-week/cover-axis";
+import { keepCheck } from "./this-week/keep-check";
+import { thisWeekOn } from "./this-week/this-week-on";
+import { weekWords } from "./this-week/week-words";
+import { NewShop } from "./welcome/_parts/new-shop";
+
+type ThisWeekProps = { readonly searchParams: Promise<Record<string, string | string[] | undefined>> };
+
+/** This week: what to order today, by which day the rest, and what to count. */
+export default async function ThisWeek({ searchParams }: ThisWeekProps) {
+  const { today: text, ordered } = await searchParams;
+  const db = await database();
+  const shop = await shopOf(db);
+  if (shop === null) return <NewShop />;
+  const asked = askedDay(text);
+  const now = instantOfTime(Date.now());
+  const askedFor = asked.kind === "day" ? asked.day : null;
+  const today = askedFor ?? shopDay(now, shop.timeZone);
+  const { check, drafts, openLines, parcelsLastWeek } = await thisWeekOn(db, shop, today);
+  if (asked.kind === "none") await keepCheck(db, check, now);
+  const { finding, rows, toCount } = check;
+  return (
+    <Page finding={finding} aside={`${formatDayLong(today)}. ${weekWords(parcelsLastWeek)}`}>
+      {asked.kind === "unreadable" ? (
+        <Message kind="error" title={`The day “${asked.text}” in the address can't be read.`}>
+          Write it like ?today={today}. Today's check is shown instead.
+        </Message>
+      ) : null}
+      <PlacedOrder lines={openLines.filter((line) => line.purchaseId === ordered)} asked={askedFor} />
+      {rows.length === 0 ? (
+        <EmptyShelf />
+      ) : (
+        <CoverTable rows={rows} axis={coverAxis(today, shop.weekStartsOn)} />
+      )}
+      <Asks>
+        <PlaceOrders
+          drafts={drafts}
+          rows={rows}
+          day={today}
+          asked={askedFor}
+          shop={{ currency: shop.currency, minorDigits: shop.minorDigits }}
+        />
+        <CountFirst toCount={toCount} rows={rows} />
+      </Asks>
+    </Page>
+  );
+}

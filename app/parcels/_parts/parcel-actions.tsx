@@ -1,0 +1,68 @@
+import Link from "next/link";
+import type { ParcelDetail } from "#prisma/records/parcel-lists";
+import type { FormField } from "../../_parts/form-field";
+import { RecordForm } from "../../_parts/record-form";
+import { brokenAction, postedAction, returnedAction, voidAction } from "../actions";
+import { parcelBill } from "../parcel-bill";
+import { BACK_FIELD } from "../returned-lines";
+import styles from "./parcels.module.css";
+
+type ParcelActionsProps = { readonly parcel: ParcelDetail; readonly today: string };
+
+/** What may have become of a parcel: posted, broken, come back, never sent. Each opens its few questions. */
+export function ParcelActions({ parcel, today }: ParcelActionsProps) {
+  const key: FormField = { name: "parcelId", label: "", kind: "hidden", value: parcel.id };
+  const on: FormField = { name: "on", label: "Day", kind: "day", value: today, required: true };
+  const cartons = new Set(parcel.cartons.map((carton) => carton.supplyId));
+  const supplies = new Map(parcelBill(parcel).map((movement) => [movement.supplyId, movement.supplyName]));
+  const back = [...supplies].map(
+    ([id, name]): FormField => ({
+      name: `${BACK_FIELD}${id}`,
+      label: name,
+      kind: "number",
+      ...(cartons.has(id) ? { hint: "1 if the carton can be used again" } : {}),
+    }),
+  );
+  return (
+    <div className={styles.actions}>
+      {parcel.postedOn === null ? (
+        <details>
+          <summary>It was posted</summary>
+          <RecordForm action={postedAction} fields={[key, on]} submit="Mark as posted" label="Posted" />
+        </details>
+      ) : null}
+      <details>
+        <summary>It arrived broken</summary>
+        <p>
+          Marked as broken, the parcel stays linked to the recipe it was packed by.{" "}
+          {parcel.pieces.map((piece) => (
+            <Link key={piece.itemTypeId} href={`/recipes/${encodeURIComponent(piece.itemTypeId)}`}>
+              Look at the recipe of {piece.name}
+            </Link>
+          ))}
+        </p>
+        <RecordForm
+          action={brokenAction}
+          fields={[key, on, { name: "note", label: "What broke", kind: "lines", required: true }]}
+          submit="Mark as broken"
+          label="Broken"
+        />
+      </details>
+      <details>
+        <summary>It came back</summary>
+        <p>Postage stays spent. What can be used again goes back on the shelf as saved stock: fill in only that.</p>
+        <RecordForm action={returnedAction} fields={[key, on, ...back]} submit="Note the return" label="Returned" />
+      </details>
+      <details>
+        <summary>It was never packed</summary>
+        <p>Void takes its materials back into stock. The parcel stays in the list, struck through.</p>
+        <RecordForm
+          action={voidAction}
+          fields={[key, { name: "reason", label: "Why", kind: "text", required: true }]}
+          submit="Void this parcel"
+          label="Void"
+        />
+      </details>
+    </div>
+  );
+}

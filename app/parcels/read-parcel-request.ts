@@ -1,0 +1,78 @@
+import { database } from "#prisma/client";
+import type { ParcelBody } from "#prisma/records/parcel-body";
+import { recipesOf } from "#prisma/records/recipes";
+import { shopOf } from "#prisma/records/shop";
+import { suppliesOf } from "#prisma/records/supplies";
+import { type ParcelAnswer, problemsAnswer } from "./parcel-answer";
+import { parcelBody } from "./parcel-body";
+import { parcelForm } from "./parcel-form";
+
+/** The parcel in a request, or the answer that says why there is none. */
+export type ParcelRequest =
+  | { readonly kind: "body"; readonly body: ParcelBody }
+  | { readonly kind: "answer"; readonly answer: ParcelAnswer };
+
+/**
+ * Reads a parcel sent as JSON against the shop's measures, supplies and recipes.
+ * @param request as it came in
+ * @param key the parcel's key where the address names it; it takes the place of the one in the body
+ * @returns the parcel, or the answer to give
+ */
+export async function readParcelRequest(request: Request, key: string | null): Promise<ParcelRequest> {
+  const sent = await jsonOf(request);
+  if (sent.kind === "answer") return sent;
+  const form = parcelForm.safeParse(key === null ? sent.value : withKey(sent.value, key));
+  if (!form.success) {
+    return { kind: "answer", answer: problemsAnswer(form.error.issues.map(problemOfIssue)) };
+  }
+  const db = await database();
+  const shop = await shopOf(db);
+  if (shop === null) {
+    return {
+      kind: "answer",
+      answer: problemsAnswer([
+        { field: "shop", message: "The shop is not set up yet.", wayOut: "Save its name and units under Setup first." },
+      ]),
+    };
+  }
+  const [supplies, recipes] = await Promise.all([suppliesOf(db, { retired: true }), recipesOf(db)]);
+  const read = parcelBody(form.data, { measures: shop.measures, minorDigits: shop.minorDigits, supplies, recipes });
+  return read.kind === "body" ? read : { kind: "answer", answer: problemsAnswer(read.problems) };
+}
+
+type Refusal = Extract<ParcelRequest, { kind: "answer" }>;
+type SentJson = { readonly kind: "json"; readonly value: unknown } | Refusal;
+
+async function jsonOf(request: Request): Promise<SentJson> {
+  if (!(request.headers.get("content-type") ?? "").toLowerCase().startsWith("application/json")) {
+    return unreadable(415, "A parcel is sent as JSON.", "Set the content type to application/json.");
+  }
+  try {
+    return { kind: "json", value: await request.json() };
+  } catch (error) {
+    if (error instanceof SyntaxError) {
+      return unreadable(400, "The text sent is not JSON.", "Check brackets, quotes and commas.");
+    }
+    throw error;
+  }
+}
+
+function unreadable(status: 400 | 415, message: string, wayOut: string): Refusal {
+  return {
+    kind: "answer",
+    answer: { status, body: { kind: "problems", problems: [{ field: "", message, wayOut }] } },
+  };
+}
+
+function withKey(value: unknown, id: string): unknown {
+  return value !== null && typeof value === "object" && !Array.isArray(value) ? { ...value, id } : value;
+}
+
+function problemOfIssue(issue: { readonly path: readonly PropertyKey[]; readonly message: string }) {
+  const field = issue.path.map(String).join(".");
+  return {
+    field,
+    message: field === "" ? issue.message : `${field}: ${issue.message}`,
+    wayOut: "Mend this field and send the parcel again.",
+  };
+}

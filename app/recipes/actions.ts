@@ -1,0 +1,61 @@
+"use server";
+
+import { randomUUID } from "node:crypto";
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import type { CushionStyle } from "#lib/packing/recipe-version";
+import { itemTypesOf, saveItemType } from "#prisma/records/item-types";
+import { saveRecipe } from "#prisma/records/recipes";
+import { suppliesOf } from "#prisma/records/supplies";
+import { copyStarter } from "#prisma/starter/copy-starter";
+import { STARTER_ITEMS } from "#prisma/starter/starter-items";
+import { type FormState, problemsOf, refused, typedValues } from "../_parts/form-state";
+import { newSlug } from "../_parts/new-slug";
+import { shopNow } from "../_parts/shop-now";
+import { itemTypeForm } from "./item-type-form";
+import { readRecipe } from "./recipe-form";
+
+type Of = { readonly itemTypeId: string; readonly style: CushionStyle };
+
+/** Saves a new version of a recipe, from a day on. Parcels already packed keep the version they were packed by. */
+export async function keepRecipe(of: Of, before: FormState, form: FormData): Promise<FormState> {
+  const { db, shop, now } = await shopNow();
+  const units = new Map((await suppliesOf(db)).map((supply) => [supply.id, supply.useUnit] as const));
+  const read = readRecipe(typedValues(form), units, shop.measures);
+  if (read.kind === "refused") return refused(before, form, read.problems);
+  const { kind: _kind, steps, ...recipe } = read;
+  const own = { id: randomUUID(), commonPractice: false, steps: steps.map((step) => ({ ...step, id: randomUUID() })) };
+  const outcome = await saveRecipe(db, { ...recipe, ...of, ...own }, now);
+  if (outcome.kind === "in-use") {
+    return refused(before, form, { effectiveFrom: "Parcels were packed by the version of that day. Choose a later day." });
+  }
+  revalidatePath("/", "layout");
+  redirect(`/recipes/${of.itemTypeId}`);
+}
+
+/** Adds an item type, or saves the changes of the one with this id. */
+export async function keepItemType(itemTypeId: string | null, before: FormState, form: FormData): Promise<FormState> {
+  const { db, shop } = await shopNow();
+  const read = itemTypeForm(shop.measures).safeParse(typedValues(form));
+  if (!read.success) return refused(before, form, problemsOf(read.error));
+  const { name, mass, sizes, note, retired } = read.data;
+  const taken = await db.itemType.findMany({ select: { id: true } });
+  const known = (await itemTypesOf(db)).find((itemType) => itemType.id === itemTypeId);
+  const [lengthUm = null, widthUm = null, heightUm = null] = sizes?.um ?? [];
+  const id = known?.id ?? newSlug(name, [...taken.map((row) => row.id), "start"]);
+  const measured = { massMg: mass?.mg ?? null, massTyped: mass?.typed ?? null, sizesTyped: sizes?.typed ?? null };
+  await saveItemType(db, { id, name, ...measured, lengthUm, widthUm, heightUm, note, retired, position: known?.position ?? taken.length });
+  revalidatePath("/", "layout");
+  redirect(retired ? "/recipes" : `/recipes/${id}`);
+}
+
+/** Copies the chosen starter recipes with the supplies that they need. */
+export async function copyRecipes(before: FormState, form: FormData): Promise<FormState> {
+  const { db, now, today } = await shopNow();
+  const chosen = form.getAll("itemTypeId").map(String);
+  const itemTypeIds = STARTER_ITEMS.map((item) => item.id).filter((id) => chosen.includes(id));
+  if (itemTypeIds.length === 0) return refused(before, form, { "": "Tick at least one thing that you sell." });
+  await copyStarter(db, { itemTypeIds, now, day: today });
+  revalidatePath("/", "layout");
+  redirect("/setup#suppliers");
+}

@@ -1,0 +1,21 @@
+import Link from "next/link";
+import { Section } from "../../_parts/section";
+import type { FirstStep } from "../first-steps";
+import styles from "./setup.module.css";
+
+/** The first ten minutes of a shop; gone once every step is done. */
+export function FirstSteps({ steps }: { readonly steps: readonly FirstStep[] }) {
+  if (steps.every((step) => step.isDone)) return null;
+  return (
+    <Section title="The first ten minutes" rule="strong">
+      <ol className={styles.steps}>
+        {steps.map((step) => (
+          <li key={step.href} className={step.isDone ? styles.done : undefined}>
+            <Link href={step.href}>{step.words}</Link>
+            {step.isDone ? " (done)" : ""}
+          </li>
+        ))}
+      </ol>
+    </Section>
+  );
+}

@@ -1,0 +1,75 @@
+"use server";
+
+import { randomUUID } from "node:crypto";
+import { revalidatePath } from "next/cache";
+import { addDays } from "#lib/units/day";
+import { formatDay } from "#lib/units/day-text";
+import { openPurchaseLines, placePurchase, cancelPurchaseLine } from "#prisma/records/purchases";
+import { recordReceipt } from "#prisma/records/receipts";
+import { offersOf, saveOffer, suppliersOf } from "#prisma/records/suppliers";
+import { supplyOf } from "#prisma/records/supplies";
+import { done, type FormState, problemsOf, refused, typedValues } from "../../_parts/form-state";
+import { recorderOf, shopNow } from "../../_parts/shop-now";
+import { offerForm } from "./offer-form";
+import { orderForm } from "./order-form";
+import { receiptOf } from "./receipt-of";
+import { receiveForm } from "./receive-form";
+
+const SUPPLY_GONE = { "": "This supply is gone. Go back to Supplies." };
+
+/** Adds an offer of a supply or saves its changes. */
+export async function keepOffer(supplyId: string, before: FormState, form: FormData): Promise<FormState> {
+  const { db, shop } = await shopNow();
+  const supply = await supplyOf(db, supplyId);
+  if (supply === null) return refused(before, form, SUPPLY_GONE);
+  const read = offerForm(supply.useUnit, shop.measures, shop.minorDigits).safeParse(typedValues(form));
+  if (!read.success) return refused(before, form, problemsOf(read.error));
+  const { offerId, supplierId, pack, packAmount, price, breaks, retired } = read.data;
+  const packTyped = `${packAmount.typedValue} ${packAmount.typedUnit}`.trim();
+  const offer = { supplyId, supplierId, pack, packAmount: packAmount.amount, packTyped, priceMinor: price ?? null };
+  await saveOffer(db, { ...offer, id: offerId ?? randomUUID(), retired, breaks: breaks ?? [] });
+  revalidatePath("/", "layout");
+  return done(before, retired ? "The offer is no longer counted with." : "The offer is saved.");
+}
+
+/** Marks an order as placed. */
+export async function placeOrder(supplyId: string, before: FormState, form: FormData): Promise<FormState> {
+  const read = orderForm.safeParse(typedValues(form));
+  if (!read.success) return refused(before, form, problemsOf(read.error));
+  const { db, now } = await shopNow();
+  const offer = (await offersOf(db, { supplyId })).find((row) => row.id === read.data.offerId);
+  const supplier = (await suppliersOf(db)).find((row) => row.id === offer?.supplierId);
+  if (offer === undefined || supplier === undefined) return refused(before, form, { offerId: "This offer is gone. Choose another." });
+  const { id, packs, placedOn, note } = read.data;
+  const expectedOn = read.data.expectedOn ?? addDays(placedOn, supplier.leadTimeDays);
+  const priceMinor = offer.breaks.filter((step) => step.fromPacks <= packs).at(-1)?.priceMinor ?? offer.priceMinor;
+  const line = { id: `${id}-1`, supplyId, offerId: offer.id, packs, packAmount: offer.packAmount, priceMinor, expectedOn };
+  await placePurchase(db, { id, supplierId: supplier.id, placedOn, note, lines: [line] }, await recorderOf(now));
+  revalidatePath("/", "layout");
+  return done(before, `On order with ${supplier.name}, expected ${formatDay(expectedOn, { weekday: true })}.`);
+}
+
+/** Books what came in, at its real size and price. */
+export async function receive(supplyId: string, before: FormState, form: FormData): Promise<FormState> {
+  const { db, shop, now } = await shopNow();
+  const supply = await supplyOf(db, supplyId);
+  if (supply === null) return refused(before, form, SUPPLY_GONE);
+  const read = receiveForm(supply.useUnit, shop.measures, shop.minorDigits).safeParse(typedValues(form));
+  if (!read.success) return refused(before, form, problemsOf(read.error));
+  const lineId = read.data.purchaseLineId;
+  const isOpen = (await openPurchaseLines(db, { supplyId })).some((line) => line.id === lineId);
+  if (lineId !== undefined && !isOpen) return refused(before, form, { "": "This order was received or cancelled before." });
+  const outcome = await recordReceipt(db, receiptOf(supplyId, read.data), await recorderOf(now));
+  if (outcome.kind === "unknown") return refused(before, form, SUPPLY_GONE);
+  revalidatePath("/", "layout");
+  return done(before, outcome.kind === "received" ? "Booked into stock." : "This was booked before.");
+}
+
+/** Cancels an order line that is still on its way. */
+export async function cancelOrder(lineId: string, before: FormState, form: FormData): Promise<FormState> {
+  const { db, today } = await shopNow();
+  const outcome = await cancelPurchaseLine(db, lineId, today);
+  revalidatePath("/", "layout");
+  if (outcome.kind === "cancelled") return done(before, "The order is cancelled.");
+  return refused(before, form, { "": "This order was received or cancelled before." });
+}

@@ -1,0 +1,13 @@
+import { z } from "zod";
+import type { Measures } from "#lib/units/measures";
+import type { UseUnit } from "#lib/units/use-unit";
+import { amountAboveZero, dayText, neededText } from "../../_parts/typed-fields";
+
+/** What was spoilt: how much, on which day, and why. */
+export function spoiltForm(unit: UseUnit, measures: Measures) {
+  return z.object({
+    amount: amountAboveZero(unit, measures),
+    on: dayText,
+    words: neededText("Say why in a word or two: torn, wet, end of the roll."),
+  });
+}

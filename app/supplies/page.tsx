@@ -1,0 +1,33 @@
+import type { Metadata } from "next";
+import { ButtonLink } from "../_parts/button-link";
+import { Page } from "../_parts/page";
+import { shopNow } from "../_parts/shop-now";
+import { SupplyTable } from "./_parts/supply-table";
+import { suppliesFinding } from "./supplies-finding";
+import { suppliesNow } from "./supplies-now";
+import { supplyRows } from "./supply-rows";
+
+export const metadata: Metadata = { title: "Supplies" };
+
+/** What is on the shelf, where it went and what it costs. */
+export default async function SuppliesPage() {
+  const { db, shop, today } = await shopNow();
+  const { supplies, stock, usePerWeek } = await suppliesNow(db, shop, today);
+  const rows = supplyRows(supplies, { stock, usePerWeek, currency: shop.currency, minorDigits: shop.minorDigits });
+  return (
+    <Page
+      finding={suppliesFinding(rows)}
+      aside="Use is what This week reckons with; open a supply to see where it went."
+      actions={
+        <>
+          <ButtonLink href="/supplies/count" tone="primary">
+            Count
+          </ButtonLink>
+          <ButtonLink href="/supplies/new">Add a supply</ButtonLink>
+        </>
+      }
+    >
+      <SupplyTable rows={rows} />
+    </Page>
+  );
+}

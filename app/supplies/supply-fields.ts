@@ -1,0 +1,125 @@
+import { unitsOf } from "#lib/units/amount";
+import { bareLengthUnit, formatLength, formatSizes, micrometres } from "#lib/units/length";
+import { formatMass, milligrams } from "#lib/units/mass";
+import type { Measures } from "#lib/units/measures";
+import { USE_UNITS, type UseUnit, unitWord } from "#lib/units/use-unit";
+import type { Supply } from "#prisma/records/supplies";
+import type { FormField } from "../_parts/form-field";
+import { SUPPLY_KINDS } from "./supply-form";
+
+const USE_UNIT_WORDS: Readonly<Record<UseUnit, string>> = {
+  sheet: "sheets, and parts of one",
+  piece: "torn pieces",
+  each: "one at a time",
+  foot: "feet",
+  metre: "metres",
+  "square-foot": "square feet",
+  "square-metre": "square metres",
+  strip: "strips",
+};
+
+const ROLLS = ["bubble", "tape", "paper", "other"];
+const PILES = ["tissue", "paper", "other"];
+const CARTONS = ["carton"];
+const SHEETS_OF_A_REAM = 500;
+const DIGITS_KEPT = 5;
+
+/**
+ * The fields of a supply: empty for a new one. Fields that only some kinds need show for those kinds.
+ *
+ * @param supply the supply to change, or null
+ * @param measures how lengths and masses are shown
+ * @returns the fields in order
+ */
+export function supplyFields(supply: Supply | null, measures: Measures): FormField[] {
+  return [...nameFields(supply), ...countFields(supply, measures), ...rollFields(supply, measures), ...cartonFields(supply, measures), ...lastFields(supply)];
+}
+
+function nameFields(supply: Supply | null): FormField[] {
+  return [
+    { name: "name", label: "Name on the shelf", kind: "text", value: supply?.name, hint: "Small bubble, Carton 12 × 9 × 8", required: true },
+    {
+      name: "kind",
+      label: "What it is",
+      kind: "choice",
+      value: supply?.kind ?? "paper",
+      choices: SUPPLY_KINDS.map((kind) => ({ value: kind, words: kind })),
+    },
+    {
+      name: "useUnit",
+      label: "Used as",
+      kind: "choice",
+      value: supply?.useUnit ?? "sheet",
+      hint: "What the recipe counts in. It cannot change once something has moved.",
+      choices: USE_UNITS.map((unit) => ({ value: unit, words: USE_UNIT_WORDS[unit] })),
+    },
+  ];
+}
+
+function countFields(supply: Supply | null, measures: Measures): FormField[] {
+  return [
+    { name: "countUnit", label: "Counted as", kind: "text", value: supply?.countUnit ?? "", hint: "roll, bundle; empty: counted as it is used" },
+    { name: "countAmount", label: "In one of those", kind: "number", value: amountText(supply, "countAmount"), hint: "188 ft, 500" },
+    { name: "mass", label: "Weight of one as used", kind: "text", value: asTyped(supply?.massTyped, massText(supply?.massMg, measures)), hint: "27 g, 0.2 oz. Weigh ten, divide by ten." },
+    { name: "sizes", label: "Sizes; of a carton inside", kind: "text", value: asTyped(supply?.sizesTyped, sizesText(supply, measures)), hint: "24 x 36, 12 x 9 x 8" },
+  ];
+}
+
+function rollFields(supply: Supply | null, measures: Measures): FormField[] {
+  const length = (um: number | null | undefined) => (um == null ? "" : formatLength(micrometres(um), measures));
+  const pile = supply?.sheetNm == null ? "" : `${(supply.sheetNm * SHEETS_OF_A_REAM) / 1_000_000} mm`;
+  return [
+    { name: "core", label: "Core of a roll, across", kind: "text", value: length(supply?.coreUm), hint: "3 in", onlyFor: ROLLS },
+    { name: "full", label: "Full roll, across", kind: "text", value: length(supply?.fullUm), hint: "18.5 in", onlyFor: ROLLS },
+    { name: "fullAmount", label: "A full roll holds", kind: "text", value: amountText(supply, "fullAmount"), hint: "175 ft", onlyFor: ROLLS },
+    { name: "coreMass", label: "The bare core weighs", kind: "text", value: massText(supply?.coreMassMg, measures), onlyFor: ROLLS },
+    { name: "pileSheets", label: "A pressed pile of so many sheets", kind: "number", value: pile === "" ? "" : String(SHEETS_OF_A_REAM), hint: "500", onlyFor: PILES },
+    { name: "pileHeight", label: "is this high", kind: "text", value: pile, hint: "1.5 in", onlyFor: PILES },
+  ];
+}
+
+function cartonFields(supply: Supply | null, measures: Measures): FormField[] {
+  return [
+    {
+      name: "wall",
+      label: "Wall",
+      kind: "choice",
+      value: supply?.wall ?? "single",
+      choices: [
+        { value: "single", words: "single wall" },
+        { value: "double", words: "double wall" },
+      ],
+      onlyFor: CARTONS,
+    },
+    { name: "rating", label: "Rating as printed", kind: "text", value: supply?.rating ?? "", hint: "32 ECT, 200 psi", onlyFor: CARTONS },
+    { name: "ratedMass", label: "Largest gross weight as printed", kind: "text", value: massText(supply?.ratedMassMg, measures), hint: "65 lb", onlyFor: CARTONS },
+  ];
+}
+
+function lastFields(supply: Supply | null): FormField[] {
+  const note: FormField = { name: "note", label: "Note", kind: "lines", value: supply?.note ?? "" };
+  if (supply === null) return [note];
+  return [note, { name: "retired", label: "No longer used", kind: "tick", value: supply.retired ? "yes" : "" }];
+}
+
+/** What was typed, where it names its unit; a bare number would be read anew if the shop's measures changed. */
+function asTyped(typed: string | null | undefined, written: string): string {
+  return typed != null && /[a-z"'″′]$/i.test(typed.trim()) ? typed : written;
+}
+
+/** Every digit that the stored amount has, so that saving again changes nothing. */
+function amountText(supply: Supply | null, column: "countAmount" | "fullAmount"): string {
+  const value = supply?.[column] ?? null;
+  if (supply === null || value === null) return "";
+  const units = unitsOf(value);
+  return `${Number(units.toFixed(DIGITS_KEPT))} ${unitWord(supply.useUnit, units)}`.trim();
+}
+
+function massText(mg: number | null | undefined, measures: Measures): string {
+  return mg == null ? "" : formatMass(milligrams(mg), measures);
+}
+
+function sizesText(supply: Supply | null, measures: Measures): string {
+  const sizes = [supply?.lengthUm, supply?.widthUm, supply?.heightUm].filter((um) => um != null).map(micrometres);
+  return sizes.length === 0 ? "" : `${formatSizes(sizes, measures)} ${bareLengthUnit(measures)}`;
+}

@@ -1,0 +1,27 @@
+import type { CheckRow } from "#lib/replenishment/weekly-check";
+import styles from "./explanation.module.css";
+
+type ExplanationProps = { readonly supply: string; readonly lines: CheckRow["explanation"] };
+
+/** Opens a row: each figure behind its sentence, with the dates and the assumption it rests on. */
+export function Explanation({ supply, lines }: ExplanationProps) {
+  if (lines.length === 0) return null;
+  return (
+    <details className={styles.explanation}>
+      <summary className={styles.summary}>
+        How<span className={styles.hidden}> the figures of {supply} are</span> worked out
+      </summary>
+      <dl className={styles.lines}>
+        {lines.map((line) => (
+          <div key={line.label} className={styles.line}>
+            <dt>{line.label}</dt>
+            <dd>
+              <span className={styles.value}>{line.value}</span>
+              {line.note ? <span className={styles.note}>{line.note}</span> : null}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </details>
+  );
+}

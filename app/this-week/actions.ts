@@ -1,0 +1,58 @@
+"use server";
+
+import { randomUUID } from "node:crypto";
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import type { Day } from "#lib/units/day";
+import { cancelPurchaseLine, openPurchaseLines, placePurchase } from "#prisma/records/purchases";
+import { offersOf } from "#prisma/records/suppliers";
+import { type FormState, refused, typedValues } from "../_parts/form-state";
+import { recorderOf, shopNow } from "../_parts/shop-now";
+import { readMarkAsOrdered } from "./mark-as-ordered-form";
+import { packPrice } from "./pack-price";
+
+/** Records an order as placed with its supplier, at the prices of the offers as they stand. */
+export async function markAsOrdered(before: FormState, form: FormData): Promise<FormState> {
+  const reading = readMarkAsOrdered(typedValues(form));
+  if (reading.kind === "nothing-chosen") {
+    return refused(before, form, { "": "Packs: every line stands at none. Set at least one, then mark it." });
+  }
+  if (reading.kind === "unreadable-packs") {
+    const problem = `Packs: “${reading.typed}” can't be read. Write a whole number from 0 to 9999.`;
+    return refused(before, form, { [`packs:${reading.offerId}`]: problem });
+  }
+  const { db, now } = await shopNow();
+  const { purchaseId, supplierId, placedOn, today, chosen } = reading.order;
+  const offers = new Map((await offersOf(db)).map((offer) => [offer.id, offer]));
+  const lines = chosen.flatMap(({ offerId, packs, expectedOn }) => {
+    const offer = offers.get(offerId);
+    if (offer === undefined || offer.supplierId !== supplierId) return [];
+    const { supplyId, packAmount } = offer;
+    return {
+      id: randomUUID(),
+      supplyId,
+      offerId,
+      packs,
+      packAmount,
+      priceMinor: packPrice(offer, packs),
+      expectedOn,
+    };
+  });
+  if (lines.length < chosen.length) {
+    return refused(before, form, {
+      "": "An offer of this order was changed meanwhile. Load the screen again.",
+    });
+  }
+  await placePurchase(db, { id: purchaseId, supplierId, placedOn, note: null, lines }, await recorderOf(now));
+  revalidatePath("/", "layout");
+  redirect(`/?${new URLSearchParams({ ordered: purchaseId, ...(today === undefined ? {} : { today }) })}`);
+}
+
+/** Takes an order back that was marked by mistake: the lines still open are cancelled. */
+export async function takeOrderBack(purchaseId: string, asked: Day | null): Promise<void> {
+  const { db, today } = await shopNow();
+  const lines = (await openPurchaseLines(db)).filter((line) => line.purchaseId === purchaseId);
+  for (const line of lines) await cancelPurchaseLine(db, line.id, asked ?? today);
+  revalidatePath("/", "layout");
+  redirect(asked === null ? "/" : `/?today=${asked}`);
+}

@@ -1,0 +1,38 @@
+import { defineConfig } from "@playwright/test";
+
+// `npm test` starts the program, finds a browser and says both here.
+const {
+  WADDING_BASE_URL: baseURL,
+  WADDING_BROWSER: executablePath,
+  WADDING_TEST_REPORT: report,
+} = process.env;
+
+export default defineConfig({
+  testDir: "tests/browser",
+  outputDir: "test-results",
+  // All journeys share one shop: they run one after another.
+  workers: 1,
+  fullyParallel: false,
+  forbidOnly: true,
+  retries: 0,
+  timeout: 60_000,
+  reporter: report === undefined ? "list" : [["list"], ["json", { outputFile: report }]],
+  use: {
+    ...(baseURL !== undefined && { baseURL }),
+    browserName: "chromium",
+    locale: "en-US",
+    screenshot: "only-on-failure",
+    launchOptions: {
+      ...(executablePath !== undefined && { executablePath }),
+      args: [
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+      ],
+    },
+  },
+});

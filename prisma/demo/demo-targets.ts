@@ -1,0 +1,95 @@
+import type { CheckRow } from "#lib/replenishment/check-row";
+import type { ShopTerms } from "#lib/replenishment/supply-outlook-input";
+import { weeklyCheck } from "#lib/replenishment/weekly-check";
+import { AMOUNT_PER_UNIT, type Amount, amount, amountOfUnits, unitsOf } from "#lib/units/amount";
+import { offerId } from "#prisma/demo/demo-buying";
+import type { DemoCalendar } from "#prisma/demo/demo-calendar";
+import {
+  DEMO_IDLE_CARTON,
+  DEMO_OFFERS,
+  DEMO_SHOP,
+  DEMO_SUPPLIERS,
+  type DemoOffer,
+} from "#prisma/demo/demo-terms";
+import type { DemoUse } from "#prisma/demo/demo-use";
+import { starterSupply } from "#prisma/starter/starter-supplies";
+
+/** On the shelf today, against the reorder point: a share of it, and weeks of use beside that. */
+type Target = { readonly share: number; readonly weeks: number };
+
+/** What makes this week's check worth reading; every other supply has plenty. */
+const TARGETS: Readonly<Record<string, Target>> = {
+  "packing-paper": { share: 0.45, weeks: 0 },
+  "carton-8x8x14": { share: 0.6, weeks: 0 },
+  "carton-12x12x8": { share: 1, weeks: -0.5 },
+  "small-bubble": { share: 0.6, weeks: 0 },
+  tissue: { share: 1, weeks: 3 },
+  "carton-tape": { share: 1, weeks: 4 },
+};
+const PLENTY: Target = { share: 1, weeks: 6.5 };
+const UNITS_OF_UNUSED = 25;
+
+/**
+ * Says how much of each supply the demo shop should have left, so that its weekly check shows something
+ * of everything whatever day it is loaded on.
+ *
+ * @param calendar - the shop's days
+ * @param use - recorded use
+ * @param unrecorded - what counts found to be gone besides
+ * @returns amounts by supply, whole use units
+ * @example demoTargets(calendar, use, new Map()).get("packing-paper");
+ */
+export function demoTargets(calendar: DemoCalendar, use: DemoUse, unrecorded: DemoUse): Map<string, Amount> {
+  const terms: ShopTerms = {
+    weekStartsOn: DEMO_SHOP.weekStartsOn,
+    reviewDays: DEMO_SHOP.reviewDays,
+    serviceLevel: DEMO_SHOP.servicePerMille / 1000,
+    coverWeeks: DEMO_SHOP.coverWeeks,
+    closed: calendar.closed,
+    currency: DEMO_SHOP.currency,
+    minorDigits: DEMO_SHOP.minorDigits,
+  };
+  const inputs = DEMO_OFFERS.map((offer) => ({
+    supplyId: offer.supplyId,
+    name: offer.supplyId,
+    unit: starterSupply(offer.supplyId).unit,
+    onHand: amount(0),
+    countedOn: calendar.lastDay,
+    onOrder: [],
+    useByDay: dayUse(use, offer.supplyId, 1),
+    countDifferences: dayUse(unrecorded, offer.supplyId, -1),
+    firstDay: calendar.firstDay,
+    offers: [checkOffer(offer)],
+  }));
+  const { rows } = weeklyCheck(inputs, terms, calendar.today);
+  return new Map(rows.map((row) => [row.supplyId, target(row)]));
+}
+
+function target(row: CheckRow): Amount {
+  if (row.supplyId === DEMO_IDLE_CARTON || row.reorderPoint === null || row.usePerWeek === null) {
+    return amountOfUnits(UNITS_OF_UNUSED);
+  }
+  const { share, weeks } = TARGETS[row.supplyId] ?? PLENTY;
+  const units = unitsOf(row.reorderPoint) * share + unitsOf(row.usePerWeek) * weeks;
+  return amount(Math.max(1, Math.floor(units)) * AMOUNT_PER_UNIT);
+}
+
+function dayUse(use: DemoUse, supplyId: string, sign: 1 | -1) {
+  return [...(use.get(supplyId) ?? [])]
+    .map(([day, used]) => ({ day, amount: amount(sign * used) }))
+    .sort((a, b) => (a.day < b.day ? -1 : 1));
+}
+
+function checkOffer(offer: DemoOffer) {
+  const supplier = DEMO_SUPPLIERS.find((each) => each.id === offer.supplierId);
+  return {
+    offerId: offerId(offer),
+    supplierId: offer.supplierId,
+    supplierName: supplier?.name ?? "",
+    leadTimeDays: supplier?.leadTimeDays ?? 0,
+    pack: offer.pack,
+    packAmount: amount(offer.units * AMOUNT_PER_UNIT),
+    priceMinor: offer.priceMinor,
+    breaks: offer.breaks,
+  };
+}

@@ -1,0 +1,154 @@
+import { amount } from "#lib/units/amount";
+import { addDays, type Day } from "#lib/units/day";
+import type { Instant } from "#lib/units/instant";
+import type { Database } from "#prisma/client";
+import { buyingEvents, firstPacksEvent, openPurchaseEvent, savedPaperEvent } from "#prisma/demo/demo-buying";
+import { type DemoCalendar, daysFrom, demoCalendar, demoClock } from "#prisma/demo/demo-calendar";
+import {
+  countDays,
+  countEvent,
+  demoSpoilage,
+  spoilageEvent,
+  unrecordedUse,
+} from "#prisma/demo/demo-counting";
+import type { DemoEvent } from "#prisma/demo/demo-event";
+import { parcelEvents, settledParcels } from "#prisma/demo/demo-parcel-events";
+import { type DemoParcel, demoParcels } from "#prisma/demo/demo-parcels";
+import { demoStockPlan } from "#prisma/demo/demo-stock-plan";
+import { demoTargets } from "#prisma/demo/demo-targets";
+import { DEMO_NEVER_COUNTED, DEMO_OFFERS } from "#prisma/demo/demo-terms";
+import { addUse, DEMO_RETURNED, type DemoUse, demoUse } from "#prisma/demo/demo-use";
+import { recordEvents } from "#prisma/demo/record-events";
+import { saveDemoTerms } from "#prisma/demo/save-demo-terms";
+import { type Random, seededRandom } from "#prisma/demo/seeded-random";
+import { weighedParcel } from "#prisma/demo/weighed-parcel";
+import { itemTypesOf } from "#prisma/records/item-types";
+import { recipesOf } from "#prisma/records/recipes";
+import { proveRollUps } from "#prisma/records/roll-ups";
+import { suppliesOf } from "#prisma/records/supplies";
+
+const SEED = 20_261_125;
+const DEFAULT_TIME_ZONE = "America/New_York";
+const SAVED_SHEETS = 18;
+const DAYS_BETWEEN_SAVED = 61;
+const NOON = 12 * 60;
+
+/** When the demo shop is loaded, and what makes it the same each time. */
+export type DemoTerms = {
+  readonly today: Day;
+  /** Instant of saving the shop's terms; noon of today if left out. */
+  readonly now?: Instant;
+  readonly timeZone?: string;
+  readonly random?: Random;
+};
+
+/**
+ * Loads an invented studio into an empty database: about 18 months of parcels that end yesterday, with
+ * what was bought, counted, spoilt and put right. The same day gives the same shop.
+ *
+ * @param db - an empty, migrated database
+ * @param terms - the day to end on, and where chances come from
+ * @returns how many parcels were recorded
+ * @throws RangeError if a record is refused, or if the roll-ups do not equal the ledger in the end
+ * @example await loadDemoShop(db, { today: day("2026-11-25") });
+ */
+export async function loadDemoShop(db: Database, terms: DemoTerms): Promise<{ readonly parcels: number }> {
+  const { random = seededRandom(SEED), timeZone = DEFAULT_TIME_ZONE, today } = terms;
+  const calendar = demoCalendar(today, timeZone);
+  const clock = demoClock(timeZone);
+  await saveDemoTerms(db, calendar, terms.now ?? clock(today, NOON));
+  const parcels = await weighedParcels(db, random, calendar);
+  await recordEvents(db, [
+    ...parcels.flatMap((parcel) => parcelEvents(parcel, clock)),
+    ...stockEvents(random, calendar, parcels, clock),
+  ]);
+  const proof = await proveRollUps(db);
+  if (!proof.equal) {
+    throw new RangeError(
+      `loadDemoShop requires roll-ups equal to the ledger, got ${proof.differences.join("; ")}`,
+    );
+  }
+  return { parcels: parcels.length };
+}
+
+async function weighedParcels(db: Database, random: Random, calendar: DemoCalendar): Promise<DemoParcel[]> {
+  const types = await itemTypesOf(db);
+  const supplies = await suppliesOf(db);
+  const masses = {
+    pieces: new Map(types.map((type) => [type.id, type.massMg ?? 0])),
+    supplies: new Map(supplies.map((supply) => [supply.id, supply.massMg ?? 0])),
+  };
+  const parcels = demoParcels(random, calendar, await recipesOf(db));
+  return settledParcels(parcels, calendar).map((parcel) => ({
+    ...parcel,
+    body: weighedParcel(random, parcel.body, masses),
+  }));
+}
+
+function stockEvents(
+  random: Random,
+  calendar: DemoCalendar,
+  parcels: readonly DemoParcel[],
+  clock: ReturnType<typeof demoClock>,
+): DemoEvent[] {
+  const days = daysFrom(calendar.firstDay, calendar.lastDay);
+  const spoilt = demoSpoilage(random, calendar, days);
+  const recorded = demoUse(parcels, spoilt);
+  const counted = DEMO_OFFERS.filter((offer) => offer.supplyId !== DEMO_NEVER_COUNTED);
+  const counts = counted.flatMap((offer) => countDays(calendar, offer.supplyId));
+  const unrecorded: DemoUse = new Map();
+  for (const count of counts)
+    addUse(unrecorded, count.supplyId, count.on, unrecordedUse(random, recorded, count));
+  const saved = days.filter((_, index) => index % DAYS_BETWEEN_SAVED === DAYS_BETWEEN_SAVED - 1);
+  const gone = shelfUse(parcels, recorded, unrecorded, saved);
+  const targets = demoTargets(calendar, recorded, unrecorded);
+  const plans = counted.map((offer) =>
+    demoStockPlan(calendar, gone, offer, targets.get(offer.supplyId) ?? amount(0)),
+  );
+  const dayBefore = addDays(calendar.firstDay, -1);
+  return [
+    ...firstPacksEvent(calendar, DEMO_OFFERS, clock),
+    ...plans.map((plan) =>
+      countEvent({ supplyId: plan.supplyId, on: dayBefore, amount: plan.opening }, clock),
+    ),
+    ...buyingEvents(
+      random,
+      calendar,
+      plans.flatMap((plan) => plan.deliveries),
+      clock,
+    ),
+    ...openPurchases(calendar, clock),
+    ...saved.map((on) => savedPaperEvent(on, SAVED_SHEETS, clock)),
+    ...spoilt.map((each) => spoilageEvent(each, clock)),
+    ...counts.map(({ supplyId, on }) => {
+      const shelf = plans.find((plan) => plan.supplyId === supplyId)?.shelf.get(on);
+      return countEvent({ supplyId, on, amount: shelf ?? amount(0) }, clock);
+    }),
+  ];
+}
+
+/** What really left the shelf: recorded or not, less what came back and what was saved. */
+function shelfUse(
+  parcels: readonly DemoParcel[],
+  recorded: DemoUse,
+  unrecorded: DemoUse,
+  saved: readonly Day[],
+): DemoUse {
+  const gone: DemoUse = new Map([...recorded].map(([supplyId, days]) => [supplyId, new Map(days)]));
+  for (const [supplyId, days] of unrecorded) {
+    for (const [on, more] of days) addUse(gone, supplyId, on, more);
+  }
+  for (const on of saved) addUse(gone, "packing-paper", on, amount(-SAVED_SHEETS * 12_000));
+  for (const { body } of parcels.filter((parcel) => parcel.fate === "returned")) {
+    const on = addDays(body.packedOn as Day, DEMO_RETURNED.afterDays);
+    addUse(gone, DEMO_RETURNED.supplyId, on, amount(-DEMO_RETURNED.units * 12_000));
+  }
+  return gone;
+}
+
+/** Small bubble is on its way. */
+function openPurchases(calendar: DemoCalendar, clock: ReturnType<typeof demoClock>): DemoEvent[] {
+  return DEMO_OFFERS.filter((offer) => offer.supplyId === "small-bubble").map((offer) =>
+    openPurchaseEvent(calendar, { offer, packs: 4, placedOn: addDays(calendar.today, -3) }, clock),
+  );
+}

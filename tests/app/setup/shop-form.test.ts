@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { minorDigitsOf, shopForm } from "#app/setup/shop-form.ts";
+
+const TYPED = {
+  name: "Sandpiper Pottery",
+  timeZone: "Pacific/Kiritimati",
+  currency: "EUR",
+  weekStartsOn: "7",
+  measures: "metric",
+  servicePerMille: "950",
+  coverWeeks: "8",
+  reviewDays: "7",
+  defaultStyle: "bubble",
+};
+
+describe("shop form", () => {
+  it("reads what a shop needs, without a price", () => {
+    expect(shopForm.parse(TYPED)).toMatchObject({ weekStartsOn: 7, servicePerMille: 950, timeZone: "Pacific/Kiritimati" });
+  });
+
+  it("refuses a time zone that the platform does not know", () => {
+    expect(shopForm.safeParse({ ...TYPED, timeZone: "Moon/Tycho" }).success).toBe(false);
+  });
+
+  it("asks for a name by its field", () => {
+    const read = shopForm.safeParse({ ...TYPED, name: undefined });
+    expect(read.error?.issues.map((issue) => [issue.path, issue.message])).toEqual([[["name"], "Give your shop a name."]]);
+  });
+
+  // ISO 4217, list one: minor units of JPY 0, USD 2, KWD 3. https://www.six-group.com/en/products-services/financial-information/data-standards.html
+  it.each([
+    ["JPY", 0],
+    ["USD", 2],
+    ["KWD", 3],
+  ])("knows the minor digits of %s", (currency, digits) => {
+    expect(minorDigitsOf(currency)).toBe(digits);
+  });
+});

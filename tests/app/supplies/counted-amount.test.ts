@@ -1,0 +1,113 @@
+import { describe, expect, it } from "vitest";
+import { countedAmount } from "#app/supplies/count/counted-amount.ts";
+import { amount, amountOfUnits, unitsOf } from "#lib/units/amount";
+import type { Supply } from "#prisma/records/supplies";
+
+const NOTHING = {
+  countUnit: null,
+  countAmount: null,
+  massMg: null,
+  massTyped: null,
+  lengthUm: null,
+  widthUm: null,
+  heightUm: null,
+  sizesTyped: null,
+  coreUm: null,
+  fullUm: null,
+  fullAmount: null,
+  coreMassMg: null,
+  sheetNm: null,
+  wall: null,
+  rating: null,
+  ratedMassMg: null,
+  guessed: false,
+  note: null,
+  retired: false,
+  position: 0,
+};
+
+/** 175 ft, 18.5 in across when full, on a 3 in core. */
+const BUBBLE: Supply = {
+  ...NOTHING,
+  id: "small-bubble",
+  name: "Small bubble",
+  kind: "bubble",
+  useUnit: "foot",
+  countUnit: "roll of 175 ft",
+  countAmount: amountOfUnits(175),
+  coreUm: 76_200,
+  fullUm: 469_900,
+  fullAmount: amountOfUnits(175),
+};
+
+const PAPER: Supply = {
+  ...NOTHING,
+  id: "paper",
+  name: "Packing paper",
+  kind: "paper",
+  useUnit: "sheet",
+  massMg: 27_200,
+  sheetNm: 76_200,
+};
+
+function units(method: "number" | "roll" | "height" | "weight", typed: string, supply: Supply): number | string {
+  const counted = countedAmount({ method, typed }, supply, null, "imperial");
+  return counted.kind === "amount" ? unitsOf(counted.amount) : counted.problem;
+}
+
+describe("counted amount", () => {
+  it("reads a mixed fraction exactly", () => {
+    expect(countedAmount({ method: "number", typed: "1 1/3" }, PAPER, null, "imperial")).toMatchObject({ amount: 16_000 });
+  });
+
+  it("reads another unit of length", () => {
+    expect(units("number", "90 in", BUBBLE)).toBe(7.5);
+  });
+
+  it("reads counted units by their word", () => {
+    expect(units("number", "1 1/2 rolls", BUBBLE)).toBe(262.5);
+  });
+
+  // Common practice, no source: area of the ring that is left over the area of the full ring.
+  it.each([
+    ["16 in", 130],
+    ["12 in", 71],
+    ["8 in", 29],
+    ["6 in", 14],
+  ])("finds what is left on a part roll %s across", (typed, feet) => {
+    expect(Math.round(Number(units("roll", typed, BUBBLE)))).toBe(feet);
+  });
+
+  it("adds several part rolls and full ones", () => {
+    const twelve = Number(units("roll", "12 in", BUBBLE));
+    const eight = Number(units("roll", "8 in", BUBBLE));
+    expect(units("roll", "2 full + 12 in + 8 in", BUBBLE)).toBeCloseTo(350 + twelve + eight, 9);
+  });
+
+  it("says which diameters a roll can have when one lies outside", () => {
+    expect(units("roll", "20 in", BUBBLE)).toContain("between 3 in (the bare core) and 18½ in (full)");
+  });
+
+  // A ream of 500 sheets of 24 × 30 newsprint that is 1.5 in high: from memory, 0.003 in a sheet.
+  it("finds the sheets of a pressed pile from its height", () => {
+    expect(units("height", "0.9 in", PAPER)).toBe(300);
+  });
+
+  // 48.8 gsm (30 lb newsprint), 24 × 36 in: 27.2 g a sheet; 6.35 kg are 233 of them. Common practice, no source.
+  it("finds the sheets of a pile from its weight", () => {
+    expect(Math.round(Number(units("weight", "6.35 kg", PAPER)))).toBe(233);
+  });
+
+  it("lets the book's figure stand when it looks right", () => {
+    const counted = countedAmount({ method: "looks-right", typed: null }, PAPER, amount(-4_000), "imperial");
+    expect(counted).toEqual({ kind: "amount", amount: -4_000, typed: "looks right" });
+  });
+
+  it("has no figure that looks right before the first count", () => {
+    expect(countedAmount({ method: "looks-right", typed: null }, PAPER, null, "imperial").kind).toBe("unreadable");
+  });
+
+  it("names what it could not read and how to write it", () => {
+    expect(units("number", "some", PAPER)).toBe("“some” can’t be read. Write an amount like 174, 1 1/3 or 3 ft.");
+  });
+});

@@ -1,0 +1,106 @@
+import { expect, type Page, test } from "@playwright/test";
+
+test.use({ baseURL: process.env.WADDING_BASE_URL ?? "http://127.0.0.1:3000" });
+
+const PHONE = { width: 390, height: 844 };
+const RECORDED = { name: "Record this parcel" };
+
+async function bench(page: Page): Promise<void> {
+  await page.goto("/pack");
+  await expect(page.getByRole("button", RECORDED)).toBeEnabled();
+  // Only the browser can make a chip answer: the screen is ready once a press is taken.
+  const chips = page.getByRole("group", { name: "What is packed" }).getByRole("button");
+  await expect(async () => {
+    await chips.nth(1).click();
+    await expect(chips.nth(1)).toHaveAttribute("aria-pressed", "true", { timeout: 1000 });
+  }).toPass();
+}
+
+test.describe("packing on a phone", () => {
+  test.use({ viewport: PHONE });
+
+  test("a usual parcel takes a tap on its type and a tap on Record, without the keyboard", async ({ page }) => {
+    await bench(page);
+    await page.getByRole("group", { name: "What is packed" }).getByRole("button").first().click();
+    await page.getByRole("button", RECORDED).click();
+    await expect(page.getByText(/^Done\. Recorded:/)).toBeVisible();
+  });
+
+  test("the record button stays in reach above the tabs, 56 px high", async ({ page }) => {
+    await bench(page);
+    await page.mouse.wheel(0, 3000);
+    const button = page.getByRole("button", RECORDED);
+    await expect(button).toBeInViewport({ ratio: 1 });
+    expect((await button.boundingBox())?.height).toBeGreaterThanOrEqual(56);
+  });
+
+  test("nothing stands beyond the edge of the screen", async ({ page }) => {
+    await bench(page);
+    const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(beyond).toBeLessThanOrEqual(0);
+  });
+
+  test("a parcel packed without a connection is kept and recorded once when it is back", async ({ page }) => {
+    await bench(page);
+    const sent: string[] = [];
+    page.on("request", (request) => {
+      if (request.url().endsWith("/api/parcels")) sent.push(JSON.parse(request.postData() ?? "{}").id);
+    });
+    await page.route("**/api/parcels", (route) => route.abort());
+    await page.getByRole("button", RECORDED).click();
+    await expect(page.getByText("One parcel is kept on this device and not recorded yet.")).toBeVisible();
+    await page.unroute("**/api/parcels");
+    await page.getByRole("button", { name: "Try again" }).click();
+    await expect(page.getByText(/^Done\. Recorded:/)).toBeVisible();
+    await expect(page.getByText("kept on this device")).toHaveCount(0);
+    expect(new Set(sent).size).toBe(1);
+  });
+});
+
+test("Undo is still offered ten seconds after the record, and takes it back", async ({ page }) => {
+  await bench(page);
+  await page.getByRole("button", RECORDED).click();
+  await expect(page.getByText(/^Done\. Recorded:/)).toBeVisible();
+  await page.waitForTimeout(10_500);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(page.getByText(/^Done\. Undone:/)).toBeVisible();
+});
+
+test("a step is changed by halves with one press", async ({ page }) => {
+  await bench(page);
+  await page.getByText("½", { exact: true }).click();
+  const value = page.getByRole("list").filter({ has: page.getByRole("textbox") }).getByRole("textbox").first();
+  const before = await value.inputValue();
+  await page.getByRole("button", { name: /^More / }).first().click();
+  await expect(value).not.toHaveValue(before);
+  await page.getByRole("button", { name: /^Less / }).first().click();
+  await expect(value).toHaveValue(before);
+});
+
+test("a supply that ran out is replaced in two presses from at most four", async ({ page }) => {
+  await bench(page);
+  const first = page.getByRole("region", { name: "Packing card" }).getByRole("listitem").first();
+  await first.getByRole("button", { name: /^Change / }).click();
+  const instead = first.locator("[data-substitute]");
+  const count = await instead.count();
+  expect(count).toBeGreaterThan(0);
+  expect(count).toBeLessThanOrEqual(4);
+  const name = await instead.first().innerText();
+  await instead.first().click();
+  await expect(first).toContainText(name);
+});
+
+test("an amount that can't be read says how to type it", async ({ page }) => {
+  await bench(page);
+  const card = page.getByRole("region", { name: "Packing card" });
+  await card.getByRole("textbox").first().fill("a bit");
+  await card.getByRole("textbox").first().press("Enter");
+  await expect(card.getByRole("alert")).toContainText("Type it like 1 1/3");
+});
+
+test("a parcel is recorded by the keyboard alone", async ({ page }) => {
+  await bench(page);
+  await page.getByRole("button", RECORDED).focus();
+  await page.keyboard.press("Enter");
+  await expect(page.getByText(/^Done\. Recorded:/)).toBeVisible();
+});

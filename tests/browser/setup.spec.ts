@@ -1,0 +1,42 @@
+import AxeBuilder from "@axe-core/playwright";
+import { expect, test } from "@playwright/test";
+
+test.use({ baseURL: process.env.WADDING_BASE_URL ?? "http://127.0.0.1:3000" });
+
+test.describe("setup", () => {
+  test("a supplier is added with its lead time", async ({ page }) => {
+    await page.goto("/setup");
+    await page.getByText("Add a supplier").click();
+    const form = page.getByRole("form", { name: "New supplier" });
+    await form.getByLabel("Supplier").fill("Browser test supplier");
+    await form.getByRole("button", { name: "Add the supplier" }).click();
+    await expect(form.getByText("Write a whole number from 0 to 365.")).toBeVisible();
+    await expect(form.getByLabel("Supplier")).toHaveValue("Browser test supplier");
+    await form.getByLabel("Days from order to delivery").fill("9");
+    await form.getByRole("button", { name: "Add the supplier" }).click();
+    await expect(page.getByText("Browser test supplier 9 days, no delivery charge").first()).toBeVisible();
+  });
+
+  test("every table can be taken away as CSV", async ({ page, request }) => {
+    await page.goto("/setup");
+    await expect(page.getByRole("link", { name: "Movement", exact: true })).toHaveAttribute("href", "/api/export/Movement.csv");
+    const answer = await request.get("/api/export/Supply.csv");
+    expect(answer.headers()["content-type"]).toBe("text/csv; charset=utf-8");
+    expect(await answer.text()).toMatch(/^id,name,kind,useUnit,/);
+    expect((await request.get("/api/export/sqlite_master")).status()).toBe(404);
+  });
+
+  test("a backup is one whole database file", async ({ request }) => {
+    const body = await (await request.get("/api/backup")).body();
+    // The first 16 bytes of every SQLite 3 file: https://www.sqlite.org/fileformat.html#magic_header_string
+    expect(body.subarray(0, 16).toString("latin1")).toBe("SQLite format 3\u0000");
+  });
+
+  test("has no accessibility fault that axe finds and fits a phone", async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.goto("/setup");
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    expect(overflow).toBeLessThanOrEqual(0);
+    expect((await new AxeBuilder({ page }).analyze()).violations.map((fault) => fault.id)).toEqual([]);
+  });
+});

@@ -1,0 +1,62 @@
+import { describe, expect, it } from "vitest";
+import type { CheckAction } from "#lib/replenishment/check-row";
+import { finding } from "#lib/replenishment/finding";
+import { day } from "#lib/units/day";
+
+const today = day("2026-11-25");
+const row = (supply: string, action: CheckAction, orderBy: string | null = null) => ({
+  supply,
+  action,
+  orderByDate: orderBy === null ? null : day(orderBy),
+});
+const carton = row("Carton 12 × 9 × 8", "order-today", "2026-11-25");
+const bubble = row("small bubble", "order-this-week", "2026-11-27");
+const tape = row("Carton tape", "order-later", "2026-12-17");
+const tissue = row("Tissue", "enough", "2027-02-01");
+
+describe("finding", () => {
+  it("names one for today and one by its weekday", () => {
+    expect(finding([carton, bubble, tape], today)).toBe(
+      "Order Carton 12 × 9 × 8 today and small bubble by Friday; the rest can wait.",
+    );
+  });
+
+  it("names the only one", () => {
+    expect(finding([carton], today)).toBe("Order Carton 12 × 9 × 8 today.");
+    expect(finding([bubble, tissue], today)).toBe("Order small bubble by Friday; the rest can wait.");
+  });
+
+  it("counts many, all by the first of their days", () => {
+    const later = row("Paper", "order-this-week", "2026-11-30");
+    expect(finding([carton, carton, carton, bubble, later, tape], today)).toBe(
+      "Order 3 supplies today and small bubble and Paper by Friday; the rest can wait.",
+    );
+  });
+
+  it("stays within 90 characters with long names", () => {
+    const long = row("Recycled packing paper, white, 24 × 36, unprinted", "order-today", "2026-11-25");
+    const text = finding([long, long, bubble, bubble, bubble, tape], today);
+    expect(text).toBe("Order 2 supplies today and 3 more by Friday; the rest can wait.");
+    expect(text.length).toBeLessThanOrEqual(90);
+  });
+
+  it("does not say that what is not counted can wait", () => {
+    const uncounted = row("Tissue", "count");
+    expect(finding([carton, uncounted], today)).toBe(
+      "Order Carton 12 × 9 × 8 today; count one more to be sure.",
+    );
+    expect(finding([uncounted, tape], today)).toBe(
+      "Nothing known must be ordered this week; count one supply to be sure.",
+    );
+    expect(finding([uncounted, uncounted], today)).toBe("Count the shelf first: no supply has a date yet.");
+  });
+
+  it("says when nothing is to be ordered, and what comes next", () => {
+    expect(finding([tape, tissue], today)).toBe(
+      "Nothing to order this week; next is Carton tape by Thu 17 Dec.",
+    );
+    expect(finding([tissue], today)).toBe("Nothing to order this week.");
+    expect(finding([row("Tissue", "no-use")], today)).toBe("Nothing to order: no supply is in use yet.");
+    expect(finding([], today)).toBe("No supplies yet: add one to see what to order.");
+  });
+});

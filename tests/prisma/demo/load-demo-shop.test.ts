@@ -1,0 +1,105 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { addDays, day, weekStart } from "#lib/units/day";
+import { closeDatabase, type Database, openDatabase } from "#prisma/client";
+import { demoCalendar } from "#prisma/demo/demo-calendar";
+import { demoParcels } from "#prisma/demo/demo-parcels";
+import { loadDemoShop } from "#prisma/demo/load-demo-shop";
+import { seededRandom } from "#prisma/demo/seeded-random";
+import { migrateDatabase } from "#prisma/migrate";
+import { recipesOf } from "#prisma/records/recipes";
+import { proveRollUps } from "#prisma/records/roll-ups";
+import { weeklyCheckOn } from "#prisma/records/weekly-checks";
+
+const TODAY = day("2026-11-25");
+const LOADING_MS = 300_000;
+const folder = mkdtempSync(join(tmpdir(), "wadding-demo-"));
+let db: Database;
+
+beforeAll(async () => {
+  const file = join(folder, "demo.db");
+  migrateDatabase(file);
+  db = await openDatabase(file);
+  await loadDemoShop(db, { today: TODAY });
+}, LOADING_MS);
+
+afterAll(async () => {
+  await closeDatabase(db);
+  rmSync(folder, { recursive: true });
+});
+
+describe("loadDemoShop", () => {
+  it("ends yesterday, with 5 to 35 parcels in each week that was not closed", async () => {
+    const parcels = await db.parcel.findMany({ select: { packedOn: true }, orderBy: { packedOn: "asc" } });
+    expect(parcels.at(-1)?.packedOn).toBe("2026-11-24");
+    const weeks = new Map<string, number>();
+    for (const { packedOn } of parcels) {
+      const start = weekStart(day(packedOn), 1);
+      weeks.set(start, (weeks.get(start) ?? 0) + 1);
+    }
+    const whole = [...weeks].filter(
+      ([start]) => !["2025-05-26", "2025-12-22", "2025-12-29", "2026-11-23"].includes(start),
+    );
+    for (const [, count] of whole) {
+      expect(count).toBeGreaterThanOrEqual(5);
+      expect(count).toBeLessThanOrEqual(35);
+    }
+    expect(parcels.filter((each) => each.packedOn >= "2025-12-24" && each.packedOn <= "2026-01-03")).toEqual(
+      [],
+    );
+  });
+
+  it("keeps the roll-ups equal to the ledger", async () => {
+    expect(await proveRollUps(db)).toEqual({ equal: true, differences: [] });
+  });
+
+  it("shows something of everything in the weekly check", async () => {
+    const check = await weeklyCheckOn(db, TODAY);
+    const actions = new Map(check?.rows.map((row) => [row.supplyId, row.action]));
+    expect(actions.get("packing-paper")).toBe("order-today");
+    expect(actions.get("carton-12x12x8")).toBe("order-this-week");
+    expect(actions.get("small-bubble")).toBe("on-its-way");
+    expect(actions.get("household-tape")).toBe("count");
+    expect(actions.get("carton-14x14x10")).toBe("no-use");
+    expect([...actions.values()].filter((action) => action === "order-today").length).toBeLessThanOrEqual(2);
+    expect([...actions.values()]).toContain("enough");
+    expect(check?.rows.every((row) => row.onHand === null || row.onHand >= 0)).toBe(true);
+  });
+
+  it("holds mistakes put right: void, corrected, broken, returned and late parcels", async () => {
+    expect(await db.parcel.count({ where: { voidedAt: { not: null } } })).toBeGreaterThan(0);
+    expect(await db.parcel.count({ where: { revision: { gt: 1 } } })).toBeGreaterThan(0);
+    expect(await db.parcel.count({ where: { brokenOn: { not: null } } })).toBeGreaterThan(0);
+    expect(await db.parcel.count({ where: { returnedOn: { not: null } } })).toBeGreaterThan(0);
+    const late = await db.parcel.findMany({ select: { packedOn: true, recordedAt: true } });
+    const isLate = late.filter((each) => each.recordedAt.slice(0, 10) > addDays(day(each.packedOn), 1));
+    expect(isLate.length).toBeGreaterThan(0);
+  });
+
+  it("switched from bubble to paper fill, and knows the cost of every parcel's materials", async () => {
+    const calendar = demoCalendar(TODAY, "America/New_York");
+    const bubble = { style: "bubble" };
+    const before = await db.parcel.count({ where: { ...bubble, packedOn: { lt: calendar.switchDay } } });
+    const after = await db.parcel.count({ where: { ...bubble, packedOn: { gte: calendar.switchDay } } });
+    expect(before).toBeGreaterThan(5 * after);
+    expect(await db.movement.count({ where: { cause: "packed", value: null } })).toBe(0);
+  });
+
+  it("leaves one order open and receives the others, some of them late", async () => {
+    const lines = await db.purchaseLine.findMany();
+    expect(lines.filter((line) => line.closedOn === null).map((line) => line.supplyId)).toEqual([
+      "small-bubble",
+    ]);
+    expect(lines.some((line) => line.closedOn !== null && line.closedOn > line.expectedOn)).toBe(true);
+  });
+
+  it("invents the same parcels from the same seed", async () => {
+    const recipes = await recipesOf(db);
+    const calendar = demoCalendar(TODAY, "UTC");
+    const parcels = demoParcels(seededRandom(1), calendar, recipes);
+    expect(demoParcels(seededRandom(1), calendar, recipes)).toEqual(parcels);
+    expect(demoParcels(seededRandom(2), calendar, recipes)).not.toEqual(parcels);
+  });
+});

@@ -1,0 +1,93 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+
+/** Folder of the data beside this file. */
+export const DATA = fileURLToPath(new URL("./data/", import.meta.url));
+
+type Step = { readonly supply: string; readonly amount: string; readonly per: "piece" | "parcel" };
+type Recipe = {
+  readonly steps: readonly Step[];
+  readonly cartons: readonly { upTo: number; supply: string }[];
+};
+type Line = { readonly supply: string; readonly packs: number; readonly packAmount: string };
+
+/** What the test reads of the invented shop. */
+export type GiftwareShop = {
+  readonly supplies: readonly { id: string; name: string }[];
+  readonly itemTypes: readonly { id: string; recipes: readonly Recipe[] }[];
+  readonly counts: readonly { supply: string; on: string; amount: string }[];
+  readonly receipts: readonly { on: string; lines: readonly Line[] }[];
+};
+
+/** A row of the parcels file. */
+export type GiftwareRow = {
+  readonly on: string;
+  readonly order: string;
+  readonly type: string;
+  readonly pieces: number;
+};
+
+/** Reads the shop file as it stands. */
+export function giftwareShop(): GiftwareShop {
+  return JSON.parse(readFileSync(`${DATA}giftware-shop.json`, "utf8"));
+}
+
+/** Reads the parcels file with nothing but splits: it has no quotes. */
+export function giftwareRows(): GiftwareRow[] {
+  const lines = readFileSync(`${DATA}giftware-parcels.csv`, "utf8").trim().split(/\r?\n/).slice(1);
+  return lines.map((line) => {
+    const [on = "", order = "", , type = "", pieces = ""] = line.split(",");
+    return { on, order, type, pieces: Number(pieces) };
+  });
+}
+
+/** Twelfths of a use unit in a text of the shop file: "1 1/2" is 18, and an inch is a twelfth of a foot. */
+export function twelfths(text: string): number {
+  const inches = /^(\d+) in$/.exec(text);
+  if (inches !== null) return Number(inches[1]);
+  return text.split(" ").reduce((sum, part) => {
+    const [above = "", below = "1"] = part.split("/");
+    return sum + (Number(above) * 12) / Number(below);
+  }, 0);
+}
+
+/**
+ * Use by supply in twelfths, up to a day, from the two files alone: wraps go by the piece; fill and tape once an
+ * order, by the type that asks for most; the carton by all pieces, from the list of the type with most of them.
+ */
+export function giftwareUse(
+  shop: GiftwareShop,
+  rows: readonly GiftwareRow[],
+  until: string,
+): Map<string, number> {
+  const use = new Map<string, number>();
+  const add = (supply: string, more: number) => use.set(supply, (use.get(supply) ?? 0) + more);
+  const orders = new Map<string, GiftwareRow[]>();
+  for (const row of rows.filter((each) => each.on <= until)) {
+    orders.set(row.order, [...(orders.get(row.order) ?? []), row]);
+  }
+  for (const order of orders.values()) {
+    const once = new Map<string, number>();
+    for (const row of order) {
+      for (const step of recipeOf(shop, row.type).steps) {
+        const taken = twelfths(step.amount);
+        if (step.per === "piece") add(step.supply, row.pieces * taken);
+        else once.set(step.supply, Math.max(once.get(step.supply) ?? 0, taken));
+      }
+    }
+    for (const [supply, taken] of once) add(supply, taken);
+    const pieces = order.reduce((sum, row) => sum + row.pieces, 0);
+    const most = Math.max(...order.map((row) => row.pieces));
+    const leading = order.find((row) => row.pieces === most)?.type ?? "";
+    const carton = recipeOf(shop, leading).cartons.find((each) => each.upTo >= pieces);
+    if (carton === undefined) throw new RangeError(`no carton of ${leading} for ${pieces} pieces`);
+    add(carton.supply, 12);
+  }
+  return use;
+}
+
+function recipeOf(shop: GiftwareShop, type: string): Recipe {
+  const recipe = shop.itemTypes.find((each) => each.id === type)?.recipes[0];
+  if (recipe === undefined) throw new RangeError(`no recipe of ${type}`);
+  return recipe;
+}
