@@ -10,7 +10,10 @@ const LONGEST = 60;
  */
 export function newSlug(name: string, taken: readonly string[]): string {
   const plain = name.normalize("NFKD").replaceAll(/\p{M}/gu, "").replaceAll("×", "x").toLowerCase();
-  const words = plain.replaceAll(/[^a-z0-9]+/g, "-").slice(0, LONGEST).replaceAll(/^-+|-+$/g, "");
+  const words = plain
+    .replaceAll(/[^a-z0-9]+/g, "-")
+    .slice(0, LONGEST)
+    .replaceAll(/^-+|-+$/g, "");
   const slug = words === "" ? "unnamed" : words;
   const used = new Set([...taken, "new", "count"]);
   let number = 1;

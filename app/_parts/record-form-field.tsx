@@ -21,7 +21,13 @@ export function RecordFormField({ field, value, problem }: RecordFormFieldProps)
 }
 
 function Control({ field, value, problem }: RecordFormFieldProps) {
-  const asked = { label: field.label, name: field.name, hint: field.hint, error: problem, isRequired: field.required };
+  const asked = {
+    label: field.label,
+    name: field.name,
+    hint: field.hint,
+    error: problem,
+    isRequired: field.required,
+  };
   switch (field.kind) {
     case "choice":
       return <ChoiceField {...asked} isRequired={false} choices={field.choices ?? []} defaultValue={value} />;

@@ -21,10 +21,18 @@ export function neededText(problem: string) {
 }
 
 /** A text that may be left out; null then. */
-export const optionalText = z.string().trim().max(2000, "At most 2,000 letters.").optional().transform((text) => text ?? null);
+export const optionalText = z
+  .string()
+  .trim()
+  .max(2000, "At most 2,000 letters.")
+  .optional()
+  .transform((text) => text ?? null);
 
 /** A tick: there or not. */
-export const tick = z.string().optional().transform((value) => value === "yes");
+export const tick = z
+  .string()
+  .optional()
+  .transform((value) => value === "yes");
 
 /** A whole number between two limits, as typed. */
 export function wholeNumber(least: number, most: number) {

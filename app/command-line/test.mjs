@@ -6,7 +6,7 @@ import { findBrowser } from "./set-up/find-browser.mjs";
 import { nextBuild } from "./set-up/next-build.mjs";
 import { CommandFailed, runPackage } from "./set-up/run.mjs";
 import { setUp } from "./set-up/set-up.mjs";
-import { startDemoServer } from "./set-up/start-demo-server.mjs";
+import { startServer } from "./set-up/start-server.mjs";
 import { playwrightTally, sumTallies, tallyWords, vitestTally } from "./set-up/test-tally.mjs";
 
 /** The last and the first place on earth where a day begins: what depends on the clock's zone shows in one of them. */
@@ -55,7 +55,7 @@ async function unitTests(report, timeZone, args) {
  */
 async function browserTests(folder, browser) {
   const report = join(folder, "browser.json");
-  const server = await startDemoServer(folder);
+  const server = await startServer(join(folder, "demo.db"), ["--demo"]);
   try {
     await toItsEnd(() =>
       runPackage("@playwright/test/cli.js", ["test"], {

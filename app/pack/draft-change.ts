@@ -17,7 +17,12 @@ export type DraftChange =
   | { readonly kind: "zone"; readonly zoneId: string | null }
   | { readonly kind: "day"; readonly packedOn: Day }
   | { readonly kind: "carton"; readonly index: number; readonly supplyId: string | null }
-  | { readonly kind: "carton-text"; readonly index: number; readonly part: "sizes" | "cut"; readonly text: string }
+  | {
+      readonly kind: "carton-text";
+      readonly index: number;
+      readonly part: "sizes" | "cut";
+      readonly text: string;
+    }
   | { readonly kind: "double-box"; readonly on: boolean }
   | { readonly kind: "line-amount"; readonly key: string; readonly amount: Amount }
   | { readonly kind: "substitute"; readonly key: string; readonly supplyId: string }
@@ -33,23 +38,36 @@ export type DraftChange =
  * @param choices what the shop has
  * @returns the new draft; the given one is left as it was
  */
-export function changedDraft(draft: PackingDraft, change: DraftChange, choices: PackingChoices): PackingDraft {
+export function changedDraft(
+  draft: PackingDraft,
+  change: DraftChange,
+  choices: PackingChoices,
+): PackingDraft {
   switch (change.kind) {
     case "start-with":
       return draftFor(choices, change.itemTypeId, change.id, draft.packedOn);
     case "next-parcel":
       return draftFor(choices, draft.pieces[0]?.itemTypeId ?? null, change.id, draft.packedOn);
     case "pieces":
-      return filledCard({ ...draft, pieces: replaced(draft.pieces, change.index, { pieces: change.pieces }) }, choices);
+      return filledCard(
+        { ...draft, pieces: replaced(draft.pieces, change.index, { pieces: change.pieces }) },
+        choices,
+      );
     case "item-type":
       return filledCard(
         { ...draft, pieces: replaced(draft.pieces, change.index, { itemTypeId: change.itemTypeId }) },
         choices,
       );
     case "add-item-type":
-      return filledCard({ ...draft, pieces: [...draft.pieces, { itemTypeId: change.itemTypeId, pieces: 1 }] }, choices);
+      return filledCard(
+        { ...draft, pieces: [...draft.pieces, { itemTypeId: change.itemTypeId, pieces: 1 }] },
+        choices,
+      );
     case "remove-item-type":
-      return filledCard({ ...draft, pieces: draft.pieces.filter((_, index) => index !== change.index) }, choices);
+      return filledCard(
+        { ...draft, pieces: draft.pieces.filter((_, index) => index !== change.index) },
+        choices,
+      );
     case "style":
       return filledCard({ ...draft, style: change.style }, choices);
     case "day":
@@ -89,7 +107,11 @@ function lineChanged(lines: readonly CardLine[], key: string, part: Partial<Card
   return lines.map((line) => (line.key === key ? { ...line, ...part } : line));
 }
 
-function cartonsWith(cartons: readonly DraftCarton[], index: number, carton: DraftCarton): readonly DraftCarton[] {
+function cartonsWith(
+  cartons: readonly DraftCarton[],
+  index: number,
+  carton: DraftCarton,
+): readonly DraftCarton[] {
   return index < cartons.length ? replaced(cartons, index, carton) : [...cartons, carton];
 }
 
@@ -121,5 +143,14 @@ function addedLine(
   const supply = choices.supplies.find((candidate) => candidate.id === change.supplyId);
   if (supply === undefined) return [];
   const shown = shownUnit(supply, null, choices.measures);
-  return [{ key: change.key, supplyId: supply.id, amount: shown.oneShown, ...shown, words: null, recipeStepId: null }];
+  return [
+    {
+      key: change.key,
+      supplyId: supply.id,
+      amount: shown.oneShown,
+      ...shown,
+      words: null,
+      recipeStepId: null,
+    },
+  ];
 }

@@ -45,7 +45,8 @@ export function draftForm(draft: PackingDraft, supplies: readonly SupplyChoice[]
 function ordersOf(draft: PackingDraft): NonNullable<ParcelFormInput["orders"]> {
   const references = orderReferences(draft.orders);
   const known = Object.keys(draft.shares);
-  const isSame = references.length === known.length && references.every((reference) => known.includes(reference));
+  const isSame =
+    references.length === known.length && references.every((reference) => known.includes(reference));
   return references.map((reference) => {
     const share = draft.shares[reference];
     return isSame && share !== undefined ? { reference, share } : { reference };

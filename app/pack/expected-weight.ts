@@ -31,5 +31,7 @@ export function expectedWeight(draft: PackingDraft, choices: PackingChoices): Ex
     ...(draft.cartons.length === 0 ? ["the carton"] : []),
     ...(draft.cartons.some((carton) => carton.supplyId === null) ? ["the odd carton"] : []),
   ];
-  return unknown.length === 0 ? { kind: "expected", mg: mass.mg } : { kind: "part-known", knownMg: mass.mg, unknown };
+  return unknown.length === 0
+    ? { kind: "expected", mg: mass.mg }
+    : { kind: "part-known", knownMg: mass.mg, unknown };
 }

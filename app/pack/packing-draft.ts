@@ -54,7 +54,12 @@ export type PackingDraft = {
  * @param packedOn the day packed
  * @returns the draft with its card filled in
  */
-export function draftFor(choices: PackingChoices, itemTypeId: string | null, id: string, packedOn: Day): PackingDraft {
+export function draftFor(
+  choices: PackingChoices,
+  itemTypeId: string | null,
+  id: string,
+  packedOn: Day,
+): PackingDraft {
   const likely = choices.likely.find((choice) => choice.itemTypeId === itemTypeId);
   const blank: PackingDraft = {
     id,

@@ -23,7 +23,11 @@ export default async function PackPage() {
         width="narrow"
         finding="Nothing to pack yet: the shop has no item types."
         aside="Add the first kind of piece that you send, with its recipe; then recording a parcel takes three taps."
-        actions={<ButtonLink href="/recipes" tone="primary">Add an item type</ButtonLink>}
+        actions={
+          <ButtonLink href="/recipes" tone="primary">
+            Add an item type
+          </ButtonLink>
+        }
       />
     );
   }

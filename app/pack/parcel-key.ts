@@ -13,7 +13,9 @@ const GROUP_ENDS = [8, 12, 16, 20, 32];
 export function parcelKey(fillRandom: (bytes: Uint8Array) => void): string {
   const bytes = new Uint8Array(KEY_BYTES);
   fillRandom(bytes);
-  const digits = Array.from(bytes, (byte, index) => marked(byte, index).toString(16).padStart(2, "0")).join("");
+  const digits = Array.from(bytes, (byte, index) => marked(byte, index).toString(16).padStart(2, "0")).join(
+    "",
+  );
   return GROUP_ENDS.map((end, index) => digits.slice(GROUP_ENDS[index - 1] ?? 0, end)).join("-");
 }
 

@@ -35,7 +35,9 @@ export function piecesWords(
   pieces: readonly { readonly itemTypeId: string; readonly pieces: number }[],
   names: ReadonlyMap<string, string>,
 ): string {
-  return pieces.map((piece) => `${piece.pieces} × ${names.get(piece.itemTypeId) ?? piece.itemTypeId}`).join(" and ");
+  return pieces
+    .map((piece) => `${piece.pieces} × ${names.get(piece.itemTypeId) ?? piece.itemTypeId}`)
+    .join(" and ");
 }
 
 /** The words of each cushion style. */

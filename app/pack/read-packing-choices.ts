@@ -3,7 +3,12 @@ import { addDays } from "#lib/units/day";
 import { formatSizes, micrometres } from "#lib/units/length";
 import type { Measures } from "#lib/units/measures";
 import { itemTypesOf } from "#prisma/records/item-types";
-import { type ParcelDetail, type ParcelSummary, parcelCountsOf, parcelsOf } from "#prisma/records/parcel-lists";
+import {
+  type ParcelDetail,
+  type ParcelSummary,
+  parcelCountsOf,
+  parcelsOf,
+} from "#prisma/records/parcel-lists";
 import { type Recipe, recipesOf } from "#prisma/records/recipes";
 import { type Stock, type Supply, stockOf, suppliesOf } from "#prisma/records/supplies";
 import { zonesOf } from "#prisma/records/zones";
@@ -35,7 +40,8 @@ export async function readPackingChoices(
     parcelCountsOf(db, { from: addDays(today, -DAYS_OF_LATE), to: today }),
   ]);
   const ofLate = new Map<string, number>();
-  for (const count of counts) ofLate.set(count.itemTypeId, (ofLate.get(count.itemTypeId) ?? 0) + count.parcels);
+  for (const count of counts)
+    ofLate.set(count.itemTypeId, (ofLate.get(count.itemTypeId) ?? 0) + count.parcels);
   const types = itemTypes.map(
     (type): ItemTypeChoice => ({
       id: type.id,
@@ -45,7 +51,8 @@ export async function readPackingChoices(
     }),
   );
   const held = new Set(corrected?.movements.map((movement) => movement.supplyId));
-  const heldTypes = corrected?.pieces.filter((piece) => !types.some((type) => type.id === piece.itemTypeId)) ?? [];
+  const heldTypes =
+    corrected?.pieces.filter((piece) => !types.some((type) => type.id === piece.itemTypeId)) ?? [];
   const heldZone = zones.some((zone) => zone.id === corrected?.zoneId) ? null : (corrected?.zoneId ?? null);
   return {
     today,
@@ -96,7 +103,8 @@ function recipeVersion({ id, itemTypeId, style, effectiveFrom, steps, cartons }:
 /** The choice that a parcel of one item type stands for; mixed and voided ones say nothing. */
 function recentChoice(parcel: ParcelSummary): (LikelyChoice & { unusual: boolean })[] {
   const [piece, ...others] = parcel.pieces;
-  if (piece === undefined || others.length > 0 || parcel.voidedAt !== null || parcel.cartons.length > 1) return [];
+  if (piece === undefined || others.length > 0 || parcel.voidedAt !== null || parcel.cartons.length > 1)
+    return [];
   return [
     {
       itemTypeId: piece.itemTypeId,

@@ -54,7 +54,9 @@ export async function sendParcel(form: ParcelFormInput, purpose: SendPurpose): P
  * @returns whether it is taken back now
  */
 export async function undoParcel(parcelId: string): Promise<boolean> {
-  const answer = await answered(`/api/parcels/${encodeURIComponent(parcelId)}?reason=undone`, { method: "DELETE" });
+  const answer = await answered(`/api/parcels/${encodeURIComponent(parcelId)}?reason=undone`, {
+    method: "DELETE",
+  });
   return answer?.ok === true;
 }
 

@@ -9,8 +9,13 @@ const MOST_SUBSTITUTES = 4;
  * @param supplies all supplies, in the shop's order
  * @returns at most four; never cartons, never the supply itself
  */
-export function substitutesFor(supply: SupplyChoice, supplies: readonly SupplyChoice[]): readonly SupplyChoice[] {
-  const others = supplies.filter((other) => other.id !== supply.id && other.kind !== "carton" && fits(other, supply));
+export function substitutesFor(
+  supply: SupplyChoice,
+  supplies: readonly SupplyChoice[],
+): readonly SupplyChoice[] {
+  const others = supplies.filter(
+    (other) => other.id !== supply.id && other.kind !== "carton" && fits(other, supply),
+  );
   return [...others].sort((one, other) => rank(one, supply) - rank(other, supply)).slice(0, MOST_SUBSTITUTES);
 }
 

@@ -54,7 +54,9 @@ export function useRecording(purpose: SendPurpose, onTaken: (kept: boolean) => v
           forgetUnsent(localStorage, parcel.form.id);
           setRecorded((list) => [{ ...outcome, words: parcel.words, undone: "no" }, ...list]);
           setTimeout(() => {
-            setRecorded((list) => list.filter((one) => one.parcelId !== outcome.parcelId));
+            setRecorded((list) =>
+              list.filter((one) => one.parcelId !== outcome.parcelId || one.undone !== "no"),
+            );
           }, UNDO_STAYS_MS);
           setSending({ kind: "ready" });
           break;
@@ -67,7 +69,9 @@ export function useRecording(purpose: SendPurpose, onTaken: (kept: boolean) => v
         case "unreachable":
           if (purpose === "record") keepUnsent(localStorage, parcel);
           setSending(
-            purpose === "record" ? { kind: "ready" } : { kind: "refused", parcel, problems: [NOBODY_ANSWERED] },
+            purpose === "record"
+              ? { kind: "ready" }
+              : { kind: "refused", parcel, problems: [NOBODY_ANSWERED] },
           );
           break;
         default:
@@ -98,6 +102,8 @@ export function useRecording(purpose: SendPurpose, onTaken: (kept: boolean) => v
     setRecorded((list) => marked(list, parcelId, "undoing"));
     const done = await undoParcel(parcelId);
     setRecorded((list) => marked(list, parcelId, done ? "yes" : "failed"));
+    if (!done) return;
+    setTimeout(() => setRecorded((list) => list.filter((one) => one.parcelId !== parcelId)), UNDO_STAYS_MS);
   };
 
   const withdraw = (id: string): void => {

@@ -20,7 +20,10 @@ export async function voidAction(before: FormState, form: FormData): Promise<For
   const outcome = await voidParcel(db, read.data.parcelId, read.data.reason, await recorderOf(now));
   if (outcome.kind === "not-found") return refused(before, form, NO_SUCH_PARCEL);
   revalidatePath("/", "layout");
-  return done(before, outcome.kind === "voided" ? "Void: its materials are back in stock." : "It was void already.");
+  return done(
+    before,
+    outcome.kind === "voided" ? "Void: its materials are back in stock." : "It was void already.",
+  );
 }
 
 /** Marks a parcel as broken in the post. */
@@ -45,7 +48,12 @@ export async function returnedAction(before: FormState, form: FormData): Promise
   const back = returnedLines(typed, await suppliesOf(db, { retired: true }), shop.measures);
   if (Object.keys(back.problems).length > 0) return refused(before, form, back.problems);
   const on = read.data.on;
-  const outcome = await returnParcel(db, read.data.parcelId, { on, lines: back.lines }, await recorderOf(now));
+  const outcome = await returnParcel(
+    db,
+    read.data.parcelId,
+    { on, lines: back.lines },
+    await recorderOf(now),
+  );
   if (outcome.kind === "not-found") return refused(before, form, NO_SUCH_PARCEL);
   revalidatePath("/", "layout");
   return done(before, "Noted. What came back is on the shelf again.");

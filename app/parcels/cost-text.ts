@@ -6,6 +6,9 @@ import { type CostValue, formatMoney, minorOfCost, roundHalfEven } from "#lib/un
  * @param shop currency and its digits after the point
  * @returns the cost in the shop's currency
  */
-export function costText(cost: CostValue, shop: { readonly currency: string; readonly minorDigits: number }): string {
+export function costText(
+  cost: CostValue,
+  shop: { readonly currency: string; readonly minorDigits: number },
+): string {
   return formatMoney(minorOfCost(cost, roundHalfEven), shop.currency, shop.minorDigits);
 }

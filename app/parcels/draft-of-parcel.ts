@@ -1,6 +1,6 @@
+import { CUSHION_STYLES } from "#lib/packing/recipe-version";
 import { amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
-import { CUSHION_STYLES } from "#lib/packing/recipe-version";
 import type { ParcelDetail } from "#prisma/records/parcel-lists";
 import { shownUnit } from "../pack/card-line";
 import type { PackingChoices } from "../pack/packing-choices";

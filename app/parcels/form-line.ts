@@ -25,7 +25,8 @@ export function formLineOf(
   reader: LineReader,
 ): { kind: "line"; line: ParcelLine } | { kind: "problem"; problem: ParcelProblem } {
   const supply = reader.supplies.find((candidate) => candidate.id === line.supplyId);
-  if (supply === undefined) return problem(`lines.${index}.supplyId`, `There is no supply “${line.supplyId}”.`, LIST_WAY_OUT);
+  if (supply === undefined)
+    return problem(`lines.${index}.supplyId`, `There is no supply “${line.supplyId}”.`, LIST_WAY_OUT);
   const head = {
     supplyId: line.supplyId,
     recipeStepId: line.recipeStepId ?? null,
@@ -48,7 +49,11 @@ export function formLineOf(
   }
   const read = parseAmount(`${line.value} ${line.unit ?? ""}`.trim(), supply.useUnit, reader.measures);
   if (read.kind === "unreadable" || read.amount < 0) {
-    return problem(`lines.${index}.value`, `“${line.value} ${line.unit ?? ""}” can't be read.`, AMOUNT_WAY_OUT);
+    return problem(
+      `lines.${index}.value`,
+      `“${line.value} ${line.unit ?? ""}” can't be read.`,
+      AMOUNT_WAY_OUT,
+    );
   }
   return {
     kind: "line",
@@ -59,6 +64,10 @@ export function formLineOf(
 const LIST_WAY_OUT = "Use the id of a supply from the list of supplies.";
 const AMOUNT_WAY_OUT = "Type an amount like 1 1/3, 0.5 or 3 ft.";
 
-function problem(field: string, message: string, wayOut: string): { kind: "problem"; problem: ParcelProblem } {
+function problem(
+  field: string,
+  message: string,
+  wayOut: string,
+): { kind: "problem"; problem: ParcelProblem } {
   return { kind: "problem", problem: { field, message, wayOut } };
 }

@@ -36,8 +36,14 @@ export default async function ParcelsPage({ searchParams }: ParcelsPageProps) {
       actions={<ButtonLink href="/pack">Pack the next one</ButtonLink>}
     >
       <ParcelFilter itemTypes={itemTypes} filter={filter} />
-      {parcels.length === 0 ? <NoParcels isFiltered={isFiltered} /> : <ParcelList parcels={parcels} shop={shop.shop} />}
-      {parcels.length === PARCELS_PER_PAGE ? <OlderParcels filter={filter} last={parcels.at(-1)?.id ?? ""} /> : null}
+      {parcels.length === 0 ? (
+        <NoParcels isFiltered={isFiltered} />
+      ) : (
+        <ParcelList parcels={parcels} shop={shop.shop} />
+      )}
+      {parcels.length === PARCELS_PER_PAGE ? (
+        <OlderParcels filter={filter} last={parcels.at(-1)?.id ?? ""} />
+      ) : null}
     </Page>
   );
 }

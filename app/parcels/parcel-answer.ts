@@ -103,7 +103,11 @@ export function notFoundAnswer(): ParcelAnswer {
   });
 }
 
-function refused(status: 404 | 409, kind: "conflict" | "not-found" | "void", problem: ParcelProblem): ParcelAnswer {
+function refused(
+  status: 404 | 409,
+  kind: "conflict" | "not-found" | "void",
+  problem: ParcelProblem,
+): ParcelAnswer {
   return { status, body: { kind, problems: [problem] } };
 }
 

@@ -33,16 +33,26 @@ export type ReadParcel =
 export function parcelBody(form: ParcelForm, reader: FormReader): ReadParcel {
   const problems: ParcelProblem[] = [];
   const bill = recipeBill(form, reader, problems);
-  const lines = form.lines === undefined ? bill.lines : form.lines.flatMap((line, index): ParcelLine[] => {
-    const read = formLineOf(line, index, reader);
-    if (read.kind === "problem") problems.push(read.problem);
-    return read.kind === "line" && read.line.amount > 0 ? [read.line] : [];
-  });
-  const cartons = form.cartons === undefined ? bill.cartons : form.cartons.map((carton) => ({
-    supplyId: carton.supplyId,
-    ...(carton.sizesTyped ? { sizesTyped: withUnit(carton.sizesTyped, bareLengthUnit(reader.measures)) } : {}),
-    ...(carton.cutTyped ? { cutTyped: withUnit(carton.cutTyped, bareLengthUnit(reader.measures)) } : {}),
-  }));
+  const lines =
+    form.lines === undefined
+      ? bill.lines
+      : form.lines.flatMap((line, index): ParcelLine[] => {
+          const read = formLineOf(line, index, reader);
+          if (read.kind === "problem") problems.push(read.problem);
+          return read.kind === "line" && read.line.amount > 0 ? [read.line] : [];
+        });
+  const cartons =
+    form.cartons === undefined
+      ? bill.cartons
+      : form.cartons.map((carton) => ({
+          supplyId: carton.supplyId,
+          ...(carton.sizesTyped
+            ? { sizesTyped: withUnit(carton.sizesTyped, bareLengthUnit(reader.measures)) }
+            : {}),
+          ...(carton.cutTyped
+            ? { cutTyped: withUnit(carton.cutTyped, bareLengthUnit(reader.measures)) }
+            : {}),
+        }));
   problems.push(...cartonProblems(cartons, reader), ...dayProblems(form), ...shareProblems(form));
   const scale = scaleOf(form, reader, problems);
   const postageMinor = postageOf(form, reader, problems);
@@ -122,7 +132,10 @@ function cartonProblems(cartons: ParcelBody["cartons"], reader: FormReader): rea
         wayOut: "Type three numbers like 12 x 9 x 8, or 30 x 23 x 20 cm.",
       });
     }
-    if (carton.cutTyped !== undefined && parseLength(carton.cutTyped, reader.measures).kind === "unreadable") {
+    if (
+      carton.cutTyped !== undefined &&
+      parseLength(carton.cutTyped, reader.measures).kind === "unreadable"
+    ) {
       found.push({
         field: `cartons.${index}.cutTyped`,
         message: `“${carton.cutTyped}” can't be read as a height.`,
@@ -184,7 +197,8 @@ function scaleOf(
 ): Pick<ParcelBody, "scaleMg" | "scaleTyped"> {
   if (!form.scaleTyped) return { scaleMg: null, scaleTyped: null };
   const mass = parseMass(form.scaleTyped, reader.measures);
-  if (mass.kind === "mass" && mass.mg > 0) return { scaleMg: mass.mg, scaleTyped: withUnit(form.scaleTyped, BARE_MASS[reader.measures]) };
+  if (mass.kind === "mass" && mass.mg > 0)
+    return { scaleMg: mass.mg, scaleTyped: withUnit(form.scaleTyped, BARE_MASS[reader.measures]) };
   problems.push({
     field: "scaleTyped",
     message: `“${form.scaleTyped}” can't be read as a weight.`,
@@ -204,4 +218,3 @@ function postageOf(form: ParcelForm, reader: FormReader, problems: ParcelProblem
   });
   return null;
 }
-

@@ -13,7 +13,9 @@ export const voidForm = z.object({
 export const brokenForm = z.object({
   parcelId,
   on: day,
-  note: z.string("Say what broke and how: rim of one mug, at the corner.").max(2000, "Say it in fewer words."),
+  note: z
+    .string("Say what broke and how: rim of one mug, at the corner.")
+    .max(2000, "Say it in fewer words."),
 });
 
 /** A parcel that came back; the amounts stand in fields of their own. */

@@ -16,7 +16,9 @@ const LONGEST_TEXT = 120;
  * @param query parameters of the address: type, text, from, to, before
  * @returns only what was asked
  */
-export function parcelFilterFrom(query: Readonly<Record<string, string | string[] | undefined>>): ListedParcels {
+export function parcelFilterFrom(
+  query: Readonly<Record<string, string | string[] | undefined>>,
+): ListedParcels {
   const asked = (name: string): string => {
     const value = query[name];
     return typeof value === "string" ? value.trim().slice(0, LONGEST_TEXT) : "";

@@ -2,7 +2,9 @@ import type { ParcelSummary } from "#prisma/records/parcel-lists";
 
 /** What is in a parcel: "2 × Mug pair and Bud vase". */
 export function contentsText(pieces: ParcelSummary["pieces"]): string {
-  return pieces.map((piece) => (piece.pieces === 1 ? piece.name : `${piece.pieces} × ${piece.name}`)).join(" and ");
+  return pieces
+    .map((piece) => (piece.pieces === 1 ? piece.name : `${piece.pieces} × ${piece.name}`))
+    .join(" and ");
 }
 
 /** Its cartons from the inside out: "12 × 9 × 8 cut to 6 in inside Carton 16 × 12 × 10". */

@@ -31,12 +31,21 @@ export async function readParcelRequest(request: Request, key: string | null): P
     return {
       kind: "answer",
       answer: problemsAnswer([
-        { field: "shop", message: "The shop is not set up yet.", wayOut: "Save its name and units under Setup first." },
+        {
+          field: "shop",
+          message: "The shop is not set up yet.",
+          wayOut: "Save its name and units under Setup first.",
+        },
       ]),
     };
   }
   const [supplies, recipes] = await Promise.all([suppliesOf(db, { retired: true }), recipesOf(db)]);
-  const read = parcelBody(form.data, { measures: shop.measures, minorDigits: shop.minorDigits, supplies, recipes });
+  const read = parcelBody(form.data, {
+    measures: shop.measures,
+    minorDigits: shop.minorDigits,
+    supplies,
+    recipes,
+  });
   return read.kind === "body" ? read : { kind: "answer", answer: problemsAnswer(read.problems) };
 }
 

@@ -24,17 +24,27 @@ export async function keepRecipe(of: Of, before: FormState, form: FormData): Pro
   const read = readRecipe(typedValues(form), units, shop.measures);
   if (read.kind === "refused") return refused(before, form, read.problems);
   const { kind: _kind, steps, ...recipe } = read;
-  const own = { id: randomUUID(), commonPractice: false, steps: steps.map((step) => ({ ...step, id: randomUUID() })) };
+  const own = {
+    id: randomUUID(),
+    commonPractice: false,
+    steps: steps.map((step) => ({ ...step, id: randomUUID() })),
+  };
   const outcome = await saveRecipe(db, { ...recipe, ...of, ...own }, now);
   if (outcome.kind === "in-use") {
-    return refused(before, form, { effectiveFrom: "Parcels were packed by the version of that day. Choose a later day." });
+    return refused(before, form, {
+      effectiveFrom: "Parcels were packed by the version of that day. Choose a later day.",
+    });
   }
   revalidatePath("/", "layout");
   redirect(`/recipes/${of.itemTypeId}`);
 }
 
 /** Adds an item type, or saves the changes of the one with this id. */
-export async function keepItemType(itemTypeId: string | null, before: FormState, form: FormData): Promise<FormState> {
+export async function keepItemType(
+  itemTypeId: string | null,
+  before: FormState,
+  form: FormData,
+): Promise<FormState> {
   const { db, shop } = await shopNow();
   const read = itemTypeForm(shop.measures).safeParse(typedValues(form));
   if (!read.success) return refused(before, form, problemsOf(read.error));
@@ -43,8 +53,22 @@ export async function keepItemType(itemTypeId: string | null, before: FormState,
   const known = (await itemTypesOf(db)).find((itemType) => itemType.id === itemTypeId);
   const [lengthUm = null, widthUm = null, heightUm = null] = sizes?.um ?? [];
   const id = known?.id ?? newSlug(name, [...taken.map((row) => row.id), "start"]);
-  const measured = { massMg: mass?.mg ?? null, massTyped: mass?.typed ?? null, sizesTyped: sizes?.typed ?? null };
-  await saveItemType(db, { id, name, ...measured, lengthUm, widthUm, heightUm, note, retired, position: known?.position ?? taken.length });
+  const measured = {
+    massMg: mass?.mg ?? null,
+    massTyped: mass?.typed ?? null,
+    sizesTyped: sizes?.typed ?? null,
+  };
+  await saveItemType(db, {
+    id,
+    name,
+    ...measured,
+    lengthUm,
+    widthUm,
+    heightUm,
+    note,
+    retired,
+    position: known?.position ?? taken.length,
+  });
   revalidatePath("/", "layout");
   redirect(retired ? "/recipes" : `/recipes/${id}`);
 }
@@ -54,7 +78,8 @@ export async function copyRecipes(before: FormState, form: FormData): Promise<Fo
   const { db, now, today } = await shopNow();
   const chosen = form.getAll("itemTypeId").map(String);
   const itemTypeIds = STARTER_ITEMS.map((item) => item.id).filter((id) => chosen.includes(id));
-  if (itemTypeIds.length === 0) return refused(before, form, { "": "Tick at least one thing that you sell." });
+  if (itemTypeIds.length === 0)
+    return refused(before, form, { "": "Tick at least one thing that you sell." });
   await copyStarter(db, { itemTypeIds, now, day: today });
   revalidatePath("/", "layout");
   redirect("/setup#suppliers");

@@ -1,5 +1,5 @@
-import { formatMass, milligrams } from "#lib/units/mass";
 import { bareLengthUnit, formatSizes, micrometres } from "#lib/units/length";
+import { formatMass, milligrams } from "#lib/units/mass";
 import type { Measures } from "#lib/units/measures";
 import type { ItemType } from "#prisma/records/item-types";
 import type { FormField } from "../_parts/form-field";
@@ -13,9 +13,28 @@ import type { FormField } from "../_parts/form-field";
  */
 export function itemTypeFields(itemType: ItemType | null, measures: Measures): FormField[] {
   const fields: FormField[] = [
-    { name: "name", label: "What it is", kind: "text", value: itemType?.name, hint: "mug pair, mantel clock", required: true },
-    { name: "mass", label: "The bare piece weighs", kind: "text", value: massText(itemType, measures), hint: "370 g, 1 lb 10 oz" },
-    { name: "sizes", label: "Its outer sizes, handle and spout included", kind: "text", value: sizesText(itemType, measures), hint: "5 x 4 x 4" },
+    {
+      name: "name",
+      label: "What it is",
+      kind: "text",
+      value: itemType?.name,
+      hint: "mug pair, mantel clock",
+      required: true,
+    },
+    {
+      name: "mass",
+      label: "The bare piece weighs",
+      kind: "text",
+      value: massText(itemType, measures),
+      hint: "370 g, 1 lb 10 oz",
+    },
+    {
+      name: "sizes",
+      label: "Its outer sizes, handle and spout included",
+      kind: "text",
+      value: sizesText(itemType, measures),
+      hint: "5 x 4 x 4",
+    },
     { name: "note", label: "Note", kind: "lines", value: itemType?.note ?? "" },
   ];
   return itemType === null ? fields : [...fields, { name: "retired", label: "No longer sold", kind: "tick" }];
@@ -28,6 +47,8 @@ function massText(itemType: ItemType | null, measures: Measures): string {
 }
 
 function sizesText(itemType: ItemType | null, measures: Measures): string {
-  const sizes = [itemType?.lengthUm, itemType?.widthUm, itemType?.heightUm].filter((um) => um != null).map(micrometres);
+  const sizes = [itemType?.lengthUm, itemType?.widthUm, itemType?.heightUm]
+    .filter((um) => um != null)
+    .map(micrometres);
   return sizes.length === 0 ? "" : `${formatSizes(sizes, measures)} ${bareLengthUnit(measures)}`;
 }

@@ -56,7 +56,8 @@ export function readRecipe(
     .filter(({ values }) => values["upTo"] !== undefined)
     .flatMap(({ row, values }) => read(cartonForm, values, row))
     .sort((first, second) => first.upTo - second.upTo);
-  if (steps.length === 0 && Object.keys(problems).length === 0) problems[""] = "Write at least one step with its amount.";
+  if (steps.length === 0 && Object.keys(problems).length === 0)
+    problems[""] = "Write at least one step with its amount.";
   if (new Set(cartons.map((carton) => carton.upTo)).size < cartons.length) {
     problems[""] = "Two cartons hold up to the same number of pieces. Give each its own number.";
   }
@@ -72,9 +73,16 @@ export function readRecipe(
 function stepForm(unit: UseUnit | undefined, measures: Measures) {
   return z
     .object({
-      place: z.string().regex(/^\d{1,3}$/, "Write a place like 3.").transform(Number).default(MOST_PIECES),
+      place: z
+        .string()
+        .regex(/^\d{1,3}$/, "Write a place like 3.")
+        .transform(Number)
+        .default(MOST_PIECES),
       words: neededText("Say what is done, like “Pad the handles”."),
-      supplyId: neededText("Choose what it takes.").refine(() => unit !== undefined, "Choose a supply of the list."),
+      supplyId: neededText("Choose what it takes.").refine(
+        () => unit !== undefined,
+        "Choose a supply of the list.",
+      ),
       amount: amountAboveZero(unit ?? "each", measures),
       per: z.enum(["piece", "parcel"]),
     })

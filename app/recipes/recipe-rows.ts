@@ -7,7 +7,12 @@ const SPARE_CARTONS = 1;
 
 /** A card as the fields of its form, with a few empty rows to go on. */
 export type RecipeRows = {
-  readonly steps: readonly { readonly words: string; readonly supplyId: string; readonly amount: string; readonly per: string }[];
+  readonly steps: readonly {
+    readonly words: string;
+    readonly supplyId: string;
+    readonly amount: string;
+    readonly per: string;
+  }[];
   readonly cartons: readonly { readonly upTo: string; readonly supplyId: string }[];
 };
 
@@ -31,7 +36,12 @@ export function recipeRows(recipe: RecipeVersion | null, supplies: readonly Supp
         amount: `${step.typedValue} ${step.typedUnit}`.trim(),
         per: step.per,
       })),
-      ...Array.from({ length: spare }, () => ({ words: "", supplyId: firstSupply, amount: "", per: "piece" })),
+      ...Array.from({ length: spare }, () => ({
+        words: "",
+        supplyId: firstSupply,
+        amount: "",
+        per: "piece",
+      })),
     ],
     cartons: [
       ...(recipe?.cartons ?? []).map((carton) => ({ upTo: String(carton.upTo), supplyId: carton.supplyId })),

@@ -8,10 +8,15 @@ type Card = { readonly itemTypeId: string; readonly commonPractice: boolean };
  * @returns a sentence
  * @example recipesFinding([], []) // "No recipes yet: copy the starter recipes of what you sell."
  */
-export function recipesFinding(itemTypes: readonly { readonly id: string }[], recipes: readonly Card[]): string {
+export function recipesFinding(
+  itemTypes: readonly { readonly id: string }[],
+  recipes: readonly Card[],
+): string {
   if (itemTypes.length === 0) return "No recipes yet: copy the starter recipes of what you sell.";
   const types = itemTypes.length === 1 ? "One item type" : `${itemTypes.length} item types`;
-  const bare = itemTypes.filter((itemType) => !recipes.some((recipe) => recipe.itemTypeId === itemType.id)).length;
+  const bare = itemTypes.filter(
+    (itemType) => !recipes.some((recipe) => recipe.itemTypeId === itemType.id),
+  ).length;
   if (bare > 0) return `${types}; ${bare} ${bare === 1 ? "has" : "have"} no recipe yet.`;
   const own = (id: string) => recipes.some((recipe) => recipe.itemTypeId === id && !recipe.commonPractice);
   const guessed = itemTypes.filter((itemType) => !own(itemType.id)).length;

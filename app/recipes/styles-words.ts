@@ -13,6 +13,9 @@ export function stylesWords(versions: readonly Version[]): string {
   if (versions.length === 0) return "no recipe yet";
   const latest = new Map(versions.map((version) => [version.style, version]));
   return [...latest.values()]
-    .map((version) => `${version.style} since ${formatDay(version.effectiveFrom)}${version.commonPractice ? ", common practice" : ""}`)
+    .map(
+      (version) =>
+        `${version.style} since ${formatDay(version.effectiveFrom)}${version.commonPractice ? ", common practice" : ""}`,
+    )
     .join(" · ");
 }

@@ -34,7 +34,10 @@ export async function addZone(before: FormState, form: FormData): Promise<FormSt
   const { db } = await shopNow();
   const zones = await zonesOf(db);
   const taken = await db.zone.findMany({ select: { id: true } });
-  const id = newSlug(read.data.name, taken.map((zone) => zone.id));
+  const id = newSlug(
+    read.data.name,
+    taken.map((zone) => zone.id),
+  );
   await saveZone(db, { id, name: read.data.name, retired: false, position: zones.length });
   revalidatePath("/", "layout");
   return done(before, `${read.data.name} is added.`);

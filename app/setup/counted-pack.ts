@@ -23,5 +23,9 @@ export function countedPack(supply: {
   }
   const packTyped = formatAmount(supply.countAmount, supply.useUnit);
   const isSized = /\d/.test(supply.countUnit);
-  return { pack: isSized ? supply.countUnit : `${supply.countUnit} of ${packTyped}`, packAmount: supply.countAmount, packTyped };
+  return {
+    pack: isSized ? supply.countUnit : `${supply.countUnit} of ${packTyped}`,
+    packAmount: supply.countAmount,
+    packTyped,
+  };
 }

@@ -17,9 +17,25 @@ export async function firstSteps(db: Database): Promise<FirstStep[]> {
   const [recipes, offers, stocks] = await Promise.all([recipesOf(db), offersOf(db), stockOf(db)]);
   const isCounted = stocks.some((stock) => stock.countedAt !== null);
   return [
-    { words: "Copy the recipes of what you sell; their supplies come along", href: "/recipes/start", isDone: recipes.length > 0 },
-    { words: "Say who sells the supplies and how long a delivery takes", href: "/setup#suppliers", isDone: offers.length > 0 },
-    { words: "Count what is on the shelf; skip what you are not sure of", href: "/supplies/count", isDone: isCounted },
-    { words: "See what this week asks of you", href: "/", isDone: isCounted && offers.length > 0 && recipes.length > 0 },
+    {
+      words: "Copy the recipes of what you sell; their supplies come along",
+      href: "/recipes/start",
+      isDone: recipes.length > 0,
+    },
+    {
+      words: "Say who sells the supplies and how long a delivery takes",
+      href: "/setup#suppliers",
+      isDone: offers.length > 0,
+    },
+    {
+      words: "Count what is on the shelf; skip what you are not sure of",
+      href: "/supplies/count",
+      isDone: isCounted,
+    },
+    {
+      words: "See what this week asks of you",
+      href: "/",
+      isDone: isCounted && offers.length > 0 && recipes.length > 0,
+    },
   ];
 }

@@ -34,16 +34,28 @@ export default async function SetupPage() {
   );
   if (shop === null) {
     return (
-      <Page width="narrow" finding="Start your shop: its name, its clock and its units." aside="No price is needed to begin. Everything can be changed later.">
+      <Page
+        width="narrow"
+        finding="Start your shop: its name, its clock and its units."
+        aside="No price is needed to begin. Everything can be changed later."
+      >
         {form}
       </Page>
     );
   }
-  const [steps, suppliers, supplies, offers] = await Promise.all([firstSteps(db), suppliersOf(db), suppliesOf(db), offersOf(db)]);
+  const [steps, suppliers, supplies, offers] = await Promise.all([
+    firstSteps(db),
+    suppliersOf(db),
+    suppliesOf(db),
+    offersOf(db),
+  ]);
   const offered = new Set(offers.map((offer) => offer.supplyId));
   const withoutOffer = supplies.filter((supply) => !offered.has(supply.id)).length;
   return (
-    <Page finding={setupFinding(shop.name, steps)} aside="The shop, its suppliers, its calendar, and its data in and out.">
+    <Page
+      finding={setupFinding(shop.name, steps)}
+      aside="The shop, its suppliers, its calendar, and its data in and out."
+    >
       <FirstSteps steps={steps} />
       <Suppliers suppliers={suppliers} shop={shop} suppliesWithoutOffer={withoutOffer} />
       <Section title="The shop" id="shop">

@@ -20,9 +20,18 @@ export function shopFields(shop: Shop | null, guessedZone: string): FormField[] 
       label: "Time zone",
       kind: "choice",
       value: shop?.timeZone ?? guessedZone,
-      choices: ["UTC", ...Intl.supportedValuesOf("timeZone")].map((zone) => ({ value: zone, words: zone.replaceAll("_", " ") })),
+      choices: ["UTC", ...Intl.supportedValuesOf("timeZone")].map((zone) => ({
+        value: zone,
+        words: zone.replaceAll("_", " "),
+      })),
     },
-    { name: "currency", label: "Currency", kind: "choice", value: shop?.currency ?? "USD", choices: currencies() },
+    {
+      name: "currency",
+      label: "Currency",
+      kind: "choice",
+      value: shop?.currency ?? "USD",
+      choices: currencies(),
+    },
     {
       name: "measures",
       label: "Measures",
@@ -64,12 +73,26 @@ function orderingFields(shop: Shop | null): FormField[] {
       value: service,
       choices: known ? SERVICE_LEVELS : [...SERVICE_LEVELS, own],
     },
-    { name: "coverWeeks", label: "An order should last, weeks", kind: "number", value: String(shop?.coverWeeks ?? 8), hint: "8 is usual; fewer where room is short" },
-    { name: "reviewDays", label: "You look at the shelf every so many days", kind: "number", value: String(shop?.reviewDays ?? 7) },
+    {
+      name: "coverWeeks",
+      label: "An order should last, weeks",
+      kind: "number",
+      value: String(shop?.coverWeeks ?? 8),
+      hint: "8 is usual; fewer where room is short",
+    },
+    {
+      name: "reviewDays",
+      label: "You look at the shelf every so many days",
+      kind: "number",
+      value: String(shop?.reviewDays ?? 7),
+    },
   ];
 }
 
 function currencies() {
   const names = new Intl.DisplayNames("en", { type: "currency" });
-  return Intl.supportedValuesOf("currency").map((code) => ({ value: code, words: `${code}, ${names.of(code) ?? code}` }));
+  return Intl.supportedValuesOf("currency").map((code) => ({
+    value: code,
+    words: `${code}, ${names.of(code) ?? code}`,
+  }));
 }

@@ -33,5 +33,7 @@ function isCurrency(code: string): boolean {
 
 /** Digits after the point of a currency: 2 for most, 0 for some. */
 export function minorDigitsOf(currency: string): number {
-  return new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2;
+  return (
+    new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2
+  );
 }

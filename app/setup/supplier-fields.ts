@@ -10,7 +10,11 @@ import type { FormField } from "../_parts/form-field";
  * @param suppliesWithoutOffer how many supplies nobody sells yet
  * @returns the fields in order
  */
-export function supplierFields(shop: Shop, supplier: Supplier | null, suppliesWithoutOffer: number): FormField[] {
+export function supplierFields(
+  shop: Shop,
+  supplier: Supplier | null,
+  suppliesWithoutOffer: number,
+): FormField[] {
   const money = (minor: number) => (minor / 10 ** shop.minorDigits).toFixed(shop.minorDigits);
   const free = supplier?.freeDeliveryMinor ?? null;
   const fields: FormField[] = [
@@ -30,7 +34,13 @@ export function supplierFields(shop: Shop, supplier: Supplier | null, suppliesWi
       value: supplier === null || supplier.deliveryMinor === 0 ? "" : money(supplier.deliveryMinor),
       hint: "empty: none",
     },
-    { name: "freeDelivery", label: "Free from", kind: "number", value: free === null ? "" : money(free), hint: "empty: never" },
+    {
+      name: "freeDelivery",
+      label: "Free from",
+      kind: "number",
+      value: free === null ? "" : money(free),
+      hint: "empty: never",
+    },
   ];
   if (supplier !== null) {
     return [

@@ -13,7 +13,12 @@ export const metadata: Metadata = { title: "Supplies" };
 export default async function SuppliesPage() {
   const { db, shop, today } = await shopNow();
   const { supplies, stock, usePerWeek } = await suppliesNow(db, shop, today);
-  const rows = supplyRows(supplies, { stock, usePerWeek, currency: shop.currency, minorDigits: shop.minorDigits });
+  const rows = supplyRows(supplies, {
+    stock,
+    usePerWeek,
+    currency: shop.currency,
+    minorDigits: shop.minorDigits,
+  });
   return (
     <Page
       finding={suppliesFinding(rows)}

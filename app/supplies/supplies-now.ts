@@ -22,10 +22,16 @@ export type SuppliesNow = {
  * @returns supplies in the order of the shelf, stock and use by supply
  */
 export async function suppliesNow(db: Database, shop: Shop, today: Day): Promise<SuppliesNow> {
-  const [supplies, stocks, check] = await Promise.all([suppliesOf(db), stockOf(db), weeklyCheckOn(db, today)]);
+  const [supplies, stocks, check] = await Promise.all([
+    suppliesOf(db),
+    stockOf(db),
+    weeklyCheckOn(db, today),
+  ]);
   return {
     supplies,
-    stock: new Map(stocks.map((stock) => [stock.supplyId, { ...stock, countedDay: countedDayOf(stock, shop) }])),
+    stock: new Map(
+      stocks.map((stock) => [stock.supplyId, { ...stock, countedDay: countedDayOf(stock, shop) }]),
+    ),
     usePerWeek: new Map(
       (check?.rows ?? []).flatMap((row) =>
         row.usePerWeek === null ? [] : [[row.supplyId, amount(Math.round(row.usePerWeek))] as const],

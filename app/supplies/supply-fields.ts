@@ -32,12 +32,25 @@ const DIGITS_KEPT = 5;
  * @returns the fields in order
  */
 export function supplyFields(supply: Supply | null, measures: Measures): FormField[] {
-  return [...nameFields(supply), ...countFields(supply, measures), ...rollFields(supply, measures), ...cartonFields(supply, measures), ...lastFields(supply)];
+  return [
+    ...nameFields(supply),
+    ...countFields(supply, measures),
+    ...rollFields(supply, measures),
+    ...cartonFields(supply, measures),
+    ...lastFields(supply),
+  ];
 }
 
 function nameFields(supply: Supply | null): FormField[] {
   return [
-    { name: "name", label: "Name on the shelf", kind: "text", value: supply?.name, hint: "Small bubble, Carton 12 × 9 × 8", required: true },
+    {
+      name: "name",
+      label: "Name on the shelf",
+      kind: "text",
+      value: supply?.name,
+      hint: "Small bubble, Carton 12 × 9 × 8",
+      required: true,
+    },
     {
       name: "kind",
       label: "What it is",
@@ -58,22 +71,81 @@ function nameFields(supply: Supply | null): FormField[] {
 
 function countFields(supply: Supply | null, measures: Measures): FormField[] {
   return [
-    { name: "countUnit", label: "Counted as", kind: "text", value: supply?.countUnit ?? "", hint: "roll, bundle; empty: counted as it is used" },
-    { name: "countAmount", label: "In one of those", kind: "number", value: amountText(supply, "countAmount"), hint: "188 ft, 500" },
-    { name: "mass", label: "Weight of one as used", kind: "text", value: asTyped(supply?.massTyped, massText(supply?.massMg, measures)), hint: "27 g, 0.2 oz. Weigh ten, divide by ten." },
-    { name: "sizes", label: "Sizes; of a carton inside", kind: "text", value: asTyped(supply?.sizesTyped, sizesText(supply, measures)), hint: "24 x 36, 12 x 9 x 8" },
+    {
+      name: "countUnit",
+      label: "Counted as",
+      kind: "text",
+      value: supply?.countUnit ?? "",
+      hint: "roll, bundle; empty: counted as it is used",
+    },
+    {
+      name: "countAmount",
+      label: "In one of those",
+      kind: "number",
+      value: amountText(supply, "countAmount"),
+      hint: "188 ft, 500",
+    },
+    {
+      name: "mass",
+      label: "Weight of one as used",
+      kind: "text",
+      value: asTyped(supply?.massTyped, massText(supply?.massMg, measures)),
+      hint: "27 g, 0.2 oz. Weigh ten, divide by ten.",
+    },
+    {
+      name: "sizes",
+      label: "Sizes; of a carton inside",
+      kind: "text",
+      value: asTyped(supply?.sizesTyped, sizesText(supply, measures)),
+      hint: "24 x 36, 12 x 9 x 8",
+    },
   ];
 }
 
 function rollFields(supply: Supply | null, measures: Measures): FormField[] {
-  const length = (um: number | null | undefined) => (um == null ? "" : formatLength(micrometres(um), measures));
+  const length = (um: number | null | undefined) =>
+    um == null ? "" : formatLength(micrometres(um), measures);
   const pile = supply?.sheetNm == null ? "" : `${(supply.sheetNm * SHEETS_OF_A_REAM) / 1_000_000} mm`;
   return [
-    { name: "core", label: "Core of a roll, across", kind: "text", value: length(supply?.coreUm), hint: "3 in", onlyFor: ROLLS },
-    { name: "full", label: "Full roll, across", kind: "text", value: length(supply?.fullUm), hint: "18.5 in", onlyFor: ROLLS },
-    { name: "fullAmount", label: "A full roll holds", kind: "text", value: amountText(supply, "fullAmount"), hint: "175 ft", onlyFor: ROLLS },
-    { name: "coreMass", label: "The bare core weighs", kind: "text", value: massText(supply?.coreMassMg, measures), onlyFor: ROLLS },
-    { name: "pileSheets", label: "A pressed pile of so many sheets", kind: "number", value: pile === "" ? "" : String(SHEETS_OF_A_REAM), hint: "500", onlyFor: PILES },
+    {
+      name: "core",
+      label: "Core of a roll, across",
+      kind: "text",
+      value: length(supply?.coreUm),
+      hint: "3 in",
+      onlyFor: ROLLS,
+    },
+    {
+      name: "full",
+      label: "Full roll, across",
+      kind: "text",
+      value: length(supply?.fullUm),
+      hint: "18.5 in",
+      onlyFor: ROLLS,
+    },
+    {
+      name: "fullAmount",
+      label: "A full roll holds",
+      kind: "text",
+      value: amountText(supply, "fullAmount"),
+      hint: "175 ft",
+      onlyFor: ROLLS,
+    },
+    {
+      name: "coreMass",
+      label: "The bare core weighs",
+      kind: "text",
+      value: massText(supply?.coreMassMg, measures),
+      onlyFor: ROLLS,
+    },
+    {
+      name: "pileSheets",
+      label: "A pressed pile of so many sheets",
+      kind: "number",
+      value: pile === "" ? "" : String(SHEETS_OF_A_REAM),
+      hint: "500",
+      onlyFor: PILES,
+    },
     { name: "pileHeight", label: "is this high", kind: "text", value: pile, hint: "1.5 in", onlyFor: PILES },
   ];
 }
@@ -91,15 +163,32 @@ function cartonFields(supply: Supply | null, measures: Measures): FormField[] {
       ],
       onlyFor: CARTONS,
     },
-    { name: "rating", label: "Rating as printed", kind: "text", value: supply?.rating ?? "", hint: "32 ECT, 200 psi", onlyFor: CARTONS },
-    { name: "ratedMass", label: "Largest gross weight as printed", kind: "text", value: massText(supply?.ratedMassMg, measures), hint: "65 lb", onlyFor: CARTONS },
+    {
+      name: "rating",
+      label: "Rating as printed",
+      kind: "text",
+      value: supply?.rating ?? "",
+      hint: "32 ECT, 200 psi",
+      onlyFor: CARTONS,
+    },
+    {
+      name: "ratedMass",
+      label: "Largest gross weight as printed",
+      kind: "text",
+      value: massText(supply?.ratedMassMg, measures),
+      hint: "65 lb",
+      onlyFor: CARTONS,
+    },
   ];
 }
 
 function lastFields(supply: Supply | null): FormField[] {
   const note: FormField = { name: "note", label: "Note", kind: "lines", value: supply?.note ?? "" };
   if (supply === null) return [note];
-  return [note, { name: "retired", label: "No longer used", kind: "tick", value: supply.retired ? "yes" : "" }];
+  return [
+    note,
+    { name: "retired", label: "No longer used", kind: "tick", value: supply.retired ? "yes" : "" },
+  ];
 }
 
 /** What was typed, where it names its unit; a bare number would be read anew if the shop's measures changed. */
@@ -120,6 +209,8 @@ function massText(mg: number | null | undefined, measures: Measures): string {
 }
 
 function sizesText(supply: Supply | null, measures: Measures): string {
-  const sizes = [supply?.lengthUm, supply?.widthUm, supply?.heightUm].filter((um) => um != null).map(micrometres);
+  const sizes = [supply?.lengthUm, supply?.widthUm, supply?.heightUm]
+    .filter((um) => um != null)
+    .map(micrometres);
   return sizes.length === 0 ? "" : `${formatSizes(sizes, measures)} ${bareLengthUnit(measures)}`;
 }

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { isUseUnit, type UseUnit } from "#lib/units/use-unit";
 import type { Measures } from "#lib/units/measures";
+import { isUseUnit, type UseUnit } from "#lib/units/use-unit";
 import {
   amountAboveZero,
   lengthTyped,
@@ -36,7 +36,11 @@ export function supplyForm(unit: UseUnit, measures: Measures) {
       full: lengthTyped(measures).optional(),
       fullAmount: amountAboveZero(unit, measures).optional(),
       coreMass: massTyped(measures).optional(),
-      pileSheets: z.string().regex(/^[1-9]\d{0,5}$/, "Write how many sheets were in the pile, like 500.").transform(Number).optional(),
+      pileSheets: z
+        .string()
+        .regex(/^[1-9]\d{0,5}$/, "Write how many sheets were in the pile, like 500.")
+        .transform(Number)
+        .optional(),
       pileHeight: lengthTyped(measures).optional(),
       wall: z.enum(["single", "double"]).optional(),
       rating: z.string().trim().max(60).optional(),
@@ -45,20 +49,28 @@ export function supplyForm(unit: UseUnit, measures: Measures) {
       retired: tick,
     })
     .superRefine((supply, context) => {
-      const refuse = (field: string, message: string) => context.addIssue({ code: "custom", path: [field], message });
+      const refuse = (field: string, message: string) =>
+        context.addIssue({ code: "custom", path: [field], message });
       if ((supply.countUnit === undefined) !== (supply.countAmount === undefined)) {
-        refuse(supply.countUnit === undefined ? "countUnit" : "countAmount", "Fill in both: the word and what is in one, or neither.");
+        refuse(
+          supply.countUnit === undefined ? "countUnit" : "countAmount",
+          "Fill in both: the word and what is in one, or neither.",
+        );
       }
       if (supply.kind === "carton" && supply.sizes?.um.length !== CARTON_SIZES) {
         refuse("sizes", "A carton needs its three inside sizes, like 12 x 9 x 8.");
       }
       const roll = [supply.core, supply.full, supply.fullAmount].filter((part) => part !== undefined).length;
-      if (roll === 1 || roll === 2) refuse("full", "A roll needs all three: core, full diameter and what a full one holds.");
+      if (roll === 1 || roll === 2)
+        refuse("full", "A roll needs all three: core, full diameter and what a full one holds.");
       if (supply.core !== undefined && supply.full !== undefined && supply.core.um >= supply.full.um) {
         refuse("full", "A full roll is wider than its core.");
       }
       if ((supply.pileSheets === undefined) !== (supply.pileHeight === undefined)) {
-        refuse(supply.pileHeight === undefined ? "pileHeight" : "pileSheets", "Fill in both: the sheets and the height of the pressed pile.");
+        refuse(
+          supply.pileHeight === undefined ? "pileHeight" : "pileSheets",
+          "Fill in both: the sheets and the height of the pressed pile.",
+        );
       }
     });
 }

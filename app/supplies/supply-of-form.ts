@@ -17,7 +17,8 @@ export function supplyOfForm(
   kept: Pick<Supply, "id" | "position">,
 ): Supply {
   const isCarton = read.kind === "carton";
-  const isRolled = read.kind === "bubble" || read.kind === "tape" || read.kind === "paper" || read.kind === "other";
+  const isRolled =
+    read.kind === "bubble" || read.kind === "tape" || read.kind === "paper" || read.kind === "other";
   const isPiled = read.kind === "tissue" || read.kind === "paper" || read.kind === "other";
   const [length, width, height] = read.sizes?.um ?? [];
   return {

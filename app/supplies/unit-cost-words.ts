@@ -22,7 +22,8 @@ export function unitCostWords(
   if (unitCost === null) return "price not known";
   const minor = unitCost / VALUE_PER_MINOR;
   const each = unit === "each" ? " each" : ` a ${unitWord(unit, 1)}`;
-  if (minor >= SMALL_MINOR) return `${formatMoney(minorUnits(Math.round(minor)), money.currency, money.minorDigits)}${each}`;
+  if (minor >= SMALL_MINOR)
+    return `${formatMoney(minorUnits(Math.round(minor)), money.currency, money.minorDigits)}${each}`;
   const format = new Intl.NumberFormat("en", {
     style: "currency",
     currency: money.currency,

@@ -19,7 +19,9 @@ async function bench(page: Page): Promise<void> {
 test.describe("packing on a phone", () => {
   test.use({ viewport: PHONE });
 
-  test("a usual parcel takes a tap on its type and a tap on Record, without the keyboard", async ({ page }) => {
+  test("a usual parcel takes a tap on its type and a tap on Record, without the keyboard", async ({
+    page,
+  }) => {
     await bench(page);
     await page.getByRole("group", { name: "What is packed" }).getByRole("button").first().click();
     await page.getByRole("button", RECORDED).click();
@@ -69,11 +71,21 @@ test("Undo is still offered ten seconds after the record, and takes it back", as
 test("a step is changed by halves with one press", async ({ page }) => {
   await bench(page);
   await page.getByText("½", { exact: true }).click();
-  const value = page.getByRole("list").filter({ has: page.getByRole("textbox") }).getByRole("textbox").first();
+  const value = page
+    .getByRole("list")
+    .filter({ has: page.getByRole("textbox") })
+    .getByRole("textbox")
+    .first();
   const before = await value.inputValue();
-  await page.getByRole("button", { name: /^More / }).first().click();
+  await page
+    .getByRole("button", { name: /^More / })
+    .first()
+    .click();
   await expect(value).not.toHaveValue(before);
-  await page.getByRole("button", { name: /^Less / }).first().click();
+  await page
+    .getByRole("button", { name: /^Less / })
+    .first()
+    .click();
   await expect(value).toHaveValue(before);
 });
 

@@ -12,7 +12,9 @@ test.describe("recipes", () => {
     await form.getByRole("button", { name: "Save as a new version" }).click();
     await expect(page).toHaveURL(/\/recipes\/mug-pair$/);
     await page.goto("/recipes");
-    await expect(page.getByRole("listitem").filter({ hasText: "mug pair" })).toContainText("paper since 4 Mar");
+    await expect(page.getByRole("listitem").filter({ hasText: "mug pair" })).toContainText(
+      "paper since 4 Mar",
+    );
   });
 
   test("a step with an amount that can't be read is refused beside its field", async ({ page }) => {
@@ -24,11 +26,19 @@ test.describe("recipes", () => {
     await expect(form.getByLabel("How much").first()).toHaveValue("plenty");
   });
 
-  for (const path of ["/recipes", "/recipes/mug-pair", "/recipes/mug-pair/edit?style=paper", "/recipes/start", "/recipes/new"]) {
+  for (const path of [
+    "/recipes",
+    "/recipes/mug-pair",
+    "/recipes/mug-pair/edit?style=paper",
+    "/recipes/start",
+    "/recipes/new",
+  ]) {
     test(`${path} has no accessibility fault that axe finds and fits a phone`, async ({ page }) => {
       await page.setViewportSize({ width: 390, height: 844 });
       await page.goto(path);
-      const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      const overflow = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
       expect(overflow).toBeLessThanOrEqual(0);
       expect((await new AxeBuilder({ page }).analyze()).violations.map((fault) => fault.id)).toEqual([]);
     });

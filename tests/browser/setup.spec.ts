@@ -19,7 +19,10 @@ test.describe("setup", () => {
 
   test("every table can be taken away as CSV", async ({ page, request }) => {
     await page.goto("/setup");
-    await expect(page.getByRole("link", { name: "Movement", exact: true })).toHaveAttribute("href", "/api/export/Movement.csv");
+    await expect(page.getByRole("link", { name: "Movement", exact: true })).toHaveAttribute(
+      "href",
+      "/api/export/Movement.csv",
+    );
     const answer = await request.get("/api/export/Supply.csv");
     expect(answer.headers()["content-type"]).toBe("text/csv; charset=utf-8");
     expect(await answer.text()).toMatch(/^id,name,kind,useUnit,/);
@@ -35,7 +38,9 @@ test.describe("setup", () => {
   test("has no accessibility fault that axe finds and fits a phone", async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 844 });
     await page.goto("/setup");
-    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
     expect(overflow).toBeLessThanOrEqual(0);
     expect((await new AxeBuilder({ page }).analyze()).violations.map((fault) => fault.id)).toEqual([]);
   });

@@ -50,14 +50,18 @@ test.describe("supplies", () => {
     const form = page.getByRole("form", { name: /^Receive 2 packs of Large bubble/ }).last();
     await form.getByLabel("In each pack, really").fill("120 sq ft");
     await form.getByRole("button", { name: "Book into stock" }).click();
-    await expect(page.getByRole("listitem").filter({ hasText: "came in" }).first()).toContainText("+240 sq ft");
+    await expect(page.getByRole("listitem").filter({ hasText: "came in" }).first()).toContainText(
+      "+240 sq ft",
+    );
   });
 
   for (const path of ["/supplies", "/supplies/count", "/supplies/tissue", "/supplies/new"]) {
     test(`${path} has no accessibility fault that axe finds and fits a phone`, async ({ page }) => {
       await page.setViewportSize({ width: 390, height: 844 });
       await page.goto(path);
-      const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      const overflow = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
       expect(overflow).toBeLessThanOrEqual(0);
       expect((await new AxeBuilder({ page }).analyze()).violations.map((fault) => fault.id)).toEqual([]);
     });

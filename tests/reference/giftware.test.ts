@@ -9,10 +9,10 @@ import { day } from "#lib/units/day";
 import { instant } from "#lib/units/instant";
 import { closeDatabase, type Database, openDatabase } from "#prisma/client";
 import { migrateDatabase } from "#prisma/migrate";
-import { importParcels } from "../../app/import/import-parcels";
 import { proveRollUps } from "#prisma/records/roll-ups";
 import { loadShopFile } from "#prisma/records/shop-file";
 import { weeklyCheckOn } from "#prisma/records/weekly-checks";
+import { importParcels } from "../../app/import/import-parcels";
 import {
   DATA,
   type GiftwareShop,

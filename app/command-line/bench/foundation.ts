@@ -2,11 +2,11 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Measurement } from "../measurement";
+import { startServer } from "../set-up/start-server.mjs";
 import { generatedShop } from "./foundation/generated-shop";
 import { importSpeed } from "./foundation/import-speed";
 import { pageWeights } from "./foundation/page-weights";
 import { recordSpeed } from "./foundation/record-speed";
-import { withServer } from "./foundation/with-server";
 import { weeklyCheckSpeed } from "./foundation/weekly-check-speed";
 
 const FEW = 10_000;
@@ -21,9 +21,17 @@ export async function measure(): Promise<Measurement[]> {
     await generatedShop(small, FEW);
     await generatedShop(large, MANY);
     const checks = await weeklyCheckSpeed(small, large);
-    const served = await withServer(large, async (url) => [...(await recordSpeed(url)), ...(await pageWeights(url))]);
-    return [...checks, ...served, ...(await importSpeed(folder, MANY))];
+    return [...checks, ...(await servedSpeed(large)), ...(await importSpeed(folder, MANY))];
   } finally {
     rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+async function servedSpeed(file: string): Promise<Measurement[]> {
+  const server = await startServer(file);
+  try {
+    return [...(await recordSpeed(server.url)), ...(await pageWeights(server.url))];
+  } finally {
+    await server.stop();
   }
 }

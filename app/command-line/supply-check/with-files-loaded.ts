@@ -4,8 +4,8 @@ import { basename, join } from "node:path";
 import type { Instant } from "#lib/units/instant";
 import { closeDatabase, type Database, openDatabase } from "#prisma/client";
 import { migrateDatabase } from "#prisma/migrate";
-import { importParcels } from "../../import/import-parcels";
 import { loadShopFile } from "#prisma/records/shop-file";
+import { importParcels } from "../../import/import-parcels";
 
 /** Problems shown at once; a file with one wrong column has thousands. */
 const PROBLEMS_SHOWN = 20;

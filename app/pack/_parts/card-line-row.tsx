@@ -42,7 +42,9 @@ export function CardLineRow({ line, number, parts, choices, onChange }: CardLine
       </span>
       <div className={styles.what}>
         <span>{line.words === null || line.words === "" ? supply.name : line.words}</span>
-        {line.words === null || line.words === "" ? null : <span className={styles.supply}>{supply.name}</span>}
+        {line.words === null || line.words === "" ? null : (
+          <span className={styles.supply}>{supply.name}</span>
+        )}
         <Shortage line={line} supply={supply} />
         {unread === null ? null : (
           <p role="alert" className={styles.problem}>
@@ -58,11 +60,22 @@ export function CardLineRow({ line, number, parts, choices, onChange }: CardLine
         onMore={() => setAmount(steppedAmount(line, parts, 1))}
         onText={readTyped}
       />
-      <Button tone="plain" aria-expanded={open} aria-label={`Change ${supply.name}, step ${number}`} onPress={() => setOpen(!open)}>
+      <Button
+        tone="plain"
+        aria-expanded={open}
+        aria-label={`Change ${supply.name}, step ${number}`}
+        onPress={() => setOpen(!open)}
+      >
         {open ? "Close" : "Change"}
       </Button>
       {open ? (
-        <LineChoices line={line} supply={supply} choices={choices} onChange={onChange} onDone={() => setOpen(false)} />
+        <LineChoices
+          line={line}
+          supply={supply}
+          choices={choices}
+          onChange={onChange}
+          onDone={() => setOpen(false)}
+        />
       ) : null}
     </li>
   );

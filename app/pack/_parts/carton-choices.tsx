@@ -25,7 +25,7 @@ export function CartonChoices({ draft, choices, onChange }: CartonChoicesProps) 
     <SentenceChoice
       label={label}
       choices={list}
-      value={valueOf(draft.cartons[index])}
+      value={choiceValue(draft.cartons[index])}
       onChange={(value) => onChange({ kind: "carton", index, supplyId: value === ODD ? null : value })}
     />
   );
@@ -37,7 +37,7 @@ export function CartonChoices({ draft, choices, onChange }: CartonChoicesProps) 
   );
 }
 
-function valueOf(carton: PackingDraft["cartons"][number] | undefined): string {
+function choiceValue(carton: PackingDraft["cartons"][number] | undefined): string {
   if (carton === undefined) return NONE;
   return carton.supplyId ?? ODD;
 }

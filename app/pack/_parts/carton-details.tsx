@@ -21,7 +21,9 @@ export function CartonDetails({ draft, choices, onChange }: CartonDetailsProps) 
   return (
     <>
       {draft.overfull ? (
-        <p className={styles.notice}>That is more than the recipe's largest carton takes. Choose a carton, or two boxes.</p>
+        <p className={styles.notice}>
+          That is more than the recipe's largest carton takes. Choose a carton, or two boxes.
+        </p>
       ) : null}
       {names.length === 0 ? null : (
         <p className={styles.notice}>
@@ -56,7 +58,9 @@ export function CutHeight({ draft, choices, onChange }: CartonDetailsProps) {
       label="Carton cut down to a height of"
       size="short"
       value={outer.cut}
-      hint={choices.measures === "imperial" ? "6, in inches; empty if not cut" : "15, in cm; empty if not cut"}
+      hint={
+        choices.measures === "imperial" ? "6, in inches; empty if not cut" : "15, in cm; empty if not cut"
+      }
       onChange={(text) => onChange({ kind: "carton-text", index: 0, part: "cut", text })}
       {...(unread ? { error: `“${outer.cut}” can't be read as a height.` } : {})}
     />

@@ -38,19 +38,32 @@ export function PackingCard({ draft, choices, onChange }: PackingCardProps) {
       >
         <span className={styles.stepsLabel}>One press is</span>
         {STEPS.map((step) => (
-          <Radio key={step.parts} value={String(step.parts)} aria-label={step.words} className={classList(styles.step)}>
+          <Radio
+            key={step.parts}
+            value={String(step.parts)}
+            aria-label={step.words}
+            className={classList(styles.step)}
+          >
             {step.sign}
           </Radio>
         ))}
       </RadioGroup>
       {draft.lines.length === 0 ? (
         <p className={styles.quiet}>
-          No recipe says yet what goes in here. Add the supplies that you reach for; the parcel is recorded all the same.
+          No recipe says yet what goes in here. Add the supplies that you reach for; the parcel is recorded
+          all the same.
         </p>
       ) : null}
       <ol className={styles.card}>
         {draft.lines.map((line, index) => (
-          <CardLineRow key={`${draft.id}-${line.key}`} line={line} number={index + 1} parts={parts} choices={choices} onChange={onChange} />
+          <CardLineRow
+            key={`${draft.id}-${line.key}`}
+            line={line}
+            number={index + 1}
+            parts={parts}
+            choices={choices}
+            onChange={onChange}
+          />
         ))}
       </ol>
       <select
@@ -58,7 +71,11 @@ export function PackingCard({ draft, choices, onChange }: PackingCardProps) {
         aria-label="Add a supply to the card"
         value=""
         onChange={(event) =>
-          onChange({ kind: "add-line", supplyId: event.target.value, key: addedKey(draft, event.target.value) })
+          onChange({
+            kind: "add-line",
+            supplyId: event.target.value,
+            key: addedKey(draft, event.target.value),
+          })
         }
       >
         <option value="" disabled>

@@ -44,6 +44,10 @@ export function PackingDesk({ choices, correcting }: PackingDeskProps) {
   });
   const weight = expectedWeight(draft, choices);
   const names = new Map(choices.itemTypes.map((type) => [type.id, type.name]));
+  const undo = async (parcelId: string): Promise<void> => {
+    await recording.undo(parcelId);
+    router.refresh();
+  };
   const record = (): void => {
     const packedOn = isNew && draft.packedOn === choices.today ? shopToday(choices.timeZone) : draft.packedOn;
     const form = draftForm({ ...draft, packedOn }, choices.supplies);
@@ -72,7 +76,7 @@ export function PackingDesk({ choices, correcting }: PackingDeskProps) {
             isDisabled={draft.pieces.length === 0}
             onRecord={record}
           >
-            <RecordingMessages recording={recording} choices={choices} />
+            <RecordingMessages recording={{ ...recording, undo }} choices={choices} />
           </RecordBar>
         </div>
         <ParcelDetails draft={draft} choices={choices} isNew={isNew} onChange={change} />

@@ -25,7 +25,10 @@ export function PackingSentence({ draft, choices, onChange }: PackingSentencePro
     { value: NOWHERE, words: "any zone" },
     ...choices.zones.map((zone) => ({ value: zone.id, words: inSentence(zone.name) })),
   ];
-  const styleChoices = (["paper", "bubble", "mixed"] as const).map((value) => ({ value, words: STYLE_WORDS[value] }));
+  const styleChoices = (["paper", "bubble", "mixed"] as const).map((value) => ({
+    value,
+    words: STYLE_WORDS[value],
+  }));
   return (
     <>
       <Sentence>
@@ -58,7 +61,10 @@ type PieceChoiceProps = PackingSentenceProps & { readonly piece: DraftPiece; rea
 
 function PieceChoice({ piece, index, draft, choices, onChange }: PieceChoiceProps) {
   const most = Math.max(MOST_PIECES, piece.pieces);
-  const counts = Array.from({ length: most }, (_, less) => ({ value: String(less + 1), words: countWord(less + 1) }));
+  const counts = Array.from({ length: most }, (_, less) => ({
+    value: String(less + 1),
+    words: countWord(less + 1),
+  }));
   const taken = draft.pieces.map((other) => other.itemTypeId).filter((id) => id !== piece.itemTypeId);
   const types = choices.itemTypes
     .filter((type) => !taken.includes(type.id))
@@ -108,7 +114,10 @@ function MixedParcel({ draft, choices, onChange }: PackingSentenceProps) {
         </select>
       )}
       {draft.pieces.length < 2 ? null : (
-        <Button tone="plain" onPress={() => onChange({ kind: "remove-item-type", index: draft.pieces.length - 1 })}>
+        <Button
+          tone="plain"
+          onPress={() => onChange({ kind: "remove-item-type", index: draft.pieces.length - 1 })}
+        >
           Take the {inSentence(lastName)} out
         </Button>
       )}

@@ -1,9 +1,9 @@
 "use client";
 
+import { Checkbox } from "react-aria-components";
 import { day, isDay } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import { parseMoney } from "#lib/units/money";
-import { Checkbox } from "react-aria-components";
 import { classList } from "../../_parts/class-list";
 import { Field } from "../../_parts/field";
 import type { DraftChange } from "../draft-change";
@@ -22,7 +22,8 @@ type ParcelDetailsProps = {
 /** What is seldom asked: another day, postage, posted, a double box, an unusual parcel, a note. */
 export function ParcelDetails({ draft, choices, isNew, onChange }: ParcelDetailsProps) {
   const isBackdated = draft.packedOn !== choices.today;
-  const unread = draft.postage.trim() !== "" && parseMoney(draft.postage, choices.minorDigits).kind === "unreadable";
+  const unread =
+    draft.postage.trim() !== "" && parseMoney(draft.postage, choices.minorDigits).kind === "unreadable";
   return (
     <details className={styles.details} open={!isNew}>
       <summary>
@@ -72,7 +73,11 @@ export function ParcelDetails({ draft, choices, isNew, onChange }: ParcelDetails
   );
 }
 
-type TickProps = { readonly isOn: boolean; readonly onChange: (on: boolean) => void; readonly children: React.ReactNode };
+type TickProps = {
+  readonly isOn: boolean;
+  readonly onChange: (on: boolean) => void;
+  readonly children: React.ReactNode;
+};
 
 function Tick({ isOn, onChange, children }: TickProps) {
   return (

@@ -19,7 +19,15 @@ type RecordBarProps = {
 };
 
 /** The button that records; on a phone it stands above the tabs wherever the screen is scrolled to. */
-export function RecordBar({ weight, measures, words, isBusy, isDisabled, onRecord, children }: RecordBarProps) {
+export function RecordBar({
+  weight,
+  measures,
+  words,
+  isBusy,
+  isDisabled,
+  onRecord,
+  children,
+}: RecordBarProps) {
   return (
     <div className={styles.recordBar}>
       {children}

@@ -43,15 +43,22 @@ function SendingMessage({ recording, choices }: RecordingMessagesProps) {
         </Message>
       );
     case "ask-count-order": {
-      const names = sending.supplies.map((id) => choices.supplies.find((supply) => supply.id === id)?.name ?? id);
+      const names = sending.supplies.map(
+        (id) => choices.supplies.find((supply) => supply.id === id)?.name ?? id,
+      );
       return (
         <Message kind="error" title="Was it packed before or after the count of that day?">
-          <p>{names.join(", ")} was counted on the day packed. The count may have seen this parcel already, or not.</p>
+          <p>
+            {names.join(", ")} was counted on the day packed. The count may have seen this parcel already, or
+            not.
+          </p>
           <div className={styles.answers}>
             <Button onPress={() => void recording.record(withCountOrder(sending.parcel, "before"))}>
               Before the count
             </Button>
-            <Button onPress={() => void recording.record(withCountOrder(sending.parcel, "after"))}>After the count</Button>
+            <Button onPress={() => void recording.record(withCountOrder(sending.parcel, "after"))}>
+              After the count
+            </Button>
           </div>
         </Message>
       );
@@ -71,8 +78,8 @@ function UnsentMessage({ recording }: { readonly recording: Recording }) {
   return (
     <Message kind="error" title={title}>
       <p>
-        The program did not answer, or failed: {unsent.map((parcel) => parcel.words).join("; ")}. You can go on packing; each is
-        recorded once.
+        The program did not answer, or failed: {unsent.map((parcel) => parcel.words).join("; ")}. You can go
+        on packing; each is recorded once.
       </p>
       <Button onPress={() => void recording.sendUnsent()}>Try again</Button>
     </Message>
@@ -86,7 +93,8 @@ type RecordedMessageProps = {
 };
 
 function RecordedMessage({ parcel, choices, onUndo }: RecordedMessageProps) {
-  if (parcel.undone === "yes") return <Message kind="done" title={`Undone: ${parcel.words}. The stock is back.`} />;
+  if (parcel.undone === "yes")
+    return <Message kind="done" title={`Undone: ${parcel.words}. The stock is back.`} />;
   const cost = parcel.costValue === null ? "" : `, ${costText(costValue(parcel.costValue), choices)} to pack`;
   return (
     <Message kind="done" title={`Recorded: ${parcel.words}${cost}.`}>
@@ -95,7 +103,9 @@ function RecordedMessage({ parcel, choices, onUndo }: RecordedMessageProps) {
           {warning.message} {warning.wayOut}
         </p>
       ))}
-      {parcel.undone === "failed" ? <p role="alert">Not undone: nobody answered. Try again, or void it under Parcels.</p> : null}
+      {parcel.undone === "failed" ? (
+        <p role="alert">Not undone: nobody answered. Try again, or void it under Parcels.</p>
+      ) : null}
       <Button isDisabled={parcel.undone === "undoing"} onPress={() => void onUndo(parcel.parcelId)}>
         Undo
       </Button>

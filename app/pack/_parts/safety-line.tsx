@@ -7,8 +7,8 @@ const LIFT_WITH_HELP_FROM_MG = 22_679_618;
 export function SafetyLine({ mg }: { readonly mg: number }) {
   return (
     <p className={styles.safety}>
-      Estimates only: nothing here certifies that the package protects its contents. Send a test parcel when a recipe is
-      new.
+      Estimates only: nothing here certifies that the package protects its contents. Send a test parcel when a
+      recipe is new.
       {mg < LIFT_WITH_HELP_FROM_MG ? null : <strong> Over 50 lb (23 kg): lift with help.</strong>}
     </p>
   );

@@ -23,7 +23,9 @@ export function WeightBeside({ draft, weight, choices, onChange }: WeightBesideP
   return (
     <section aria-label="Weight">
       <h2 className={styles.weight}>
-        {weight.kind === "expected" ? `${formatMass(weight.mg, choices.measures)} expected` : "Weight not known yet"}
+        {weight.kind === "expected"
+          ? `${formatMass(weight.mg, choices.measures)} expected`
+          : "Weight not known yet"}
       </h2>
       <p className={styles.quiet}>
         {weight.kind === "expected"
@@ -39,7 +41,9 @@ export function WeightBeside({ draft, weight, choices, onChange }: WeightBesideP
           value={draft.scale}
           placeholder={example}
           onChange={(text) => onChange({ kind: "text", part: "scale", text })}
-          {...(unread ? { error: `“${draft.scale}” can't be read. Type it like ${example}, or leave it empty.` } : {})}
+          {...(unread
+            ? { error: `“${draft.scale}” can't be read. Type it like ${example}, or leave it empty.` }
+            : {})}
         />
         <Field
           label="Order reference"

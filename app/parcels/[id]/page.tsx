@@ -39,7 +39,10 @@ export default async function ParcelPage({ params }: ParcelPageProps) {
     >
       {isVoid ? <Message kind="note" title={`Void: ${parcel.voidReason ?? "no reason given"}.`} /> : null}
       <ParcelFacts parcel={parcel} shop={shop} />
-      <Section title="What it took" aside="Amounts and costs as they stood; later prices and recipes never change them.">
+      <Section
+        title="What it took"
+        aside="Amounts and costs as they stood; later prices and recipes never change them."
+      >
         <BillTable parcel={parcel} shop={shop} />
       </Section>
       {isVoid ? null : (
@@ -47,7 +50,10 @@ export default async function ParcelPage({ params }: ParcelPageProps) {
           <ParcelActions parcel={parcel} today={today} />
         </Section>
       )}
-      <Section title="Trace in the ledger" aside="Every line that this parcel wrote, oldest first. Nothing is rubbed out.">
+      <Section
+        title="Trace in the ledger"
+        aside="Every line that this parcel wrote, oldest first. Nothing is rubbed out."
+      >
         <ParcelTrace parcel={parcel} shop={shop} />
       </Section>
     </Page>

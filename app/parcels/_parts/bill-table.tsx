@@ -61,6 +61,7 @@ function usedText(movement: ParcelMovement): string {
   const unit = isUseUnit(movement.useUnit) ? movement.useUnit : "each";
   const used = formatAmount(amount(-movement.amount), unit);
   const typed = `${movement.typedValue ?? ""} ${movement.typedUnit ?? ""}`.trim();
-  const isSame = typed === "" || isUseUnit(movement.typedUnit ?? "") || used.endsWith(movement.typedUnit ?? "");
+  const isSame =
+    typed === "" || isUseUnit(movement.typedUnit ?? "") || used.endsWith(movement.typedUnit ?? "");
   return isSame ? used : `${used} (typed ${typed})`;
 }

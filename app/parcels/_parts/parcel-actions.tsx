@@ -50,8 +50,16 @@ export function ParcelActions({ parcel, today }: ParcelActionsProps) {
       </details>
       <details>
         <summary>It came back</summary>
-        <p>Postage stays spent. What can be used again goes back on the shelf as saved stock: fill in only that.</p>
-        <RecordForm action={returnedAction} fields={[key, on, ...back]} submit="Note the return" label="Returned" />
+        <p>
+          Postage stays spent. What can be used again goes back on the shelf as saved stock: fill in only
+          that.
+        </p>
+        <RecordForm
+          action={returnedAction}
+          fields={[key, on, ...back]}
+          submit="Note the return"
+          label="Returned"
+        />
       </details>
       <details>
         <summary>It was never packed</summary>

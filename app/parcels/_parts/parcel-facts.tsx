@@ -21,12 +21,19 @@ export function ParcelFacts({ parcel, shop }: { readonly parcel: ParcelDetail; r
     ["Scale", scaleText(parcel, shop)],
     [
       "Postage",
-      parcel.postageMinor === null ? "not said" : formatMoney(parcel.postageMinor, shop.currency, shop.minorDigits),
+      parcel.postageMinor === null
+        ? "not said"
+        : formatMoney(parcel.postageMinor, shop.currency, shop.minorDigits),
     ],
     ["Posted", parcel.postedOn === null ? "not marked yet" : dayText(parcel.postedOn)],
     ...(parcel.brokenOn === null
       ? []
-      : [["Arrived broken", `${dayText(parcel.brokenOn)}: ${parcel.brokenNote ?? ""}`] as [string, ReactNode]]),
+      : [
+          ["Arrived broken", `${dayText(parcel.brokenOn)}: ${parcel.brokenNote ?? ""}`] as [
+            string,
+            ReactNode,
+          ],
+        ]),
     ...(parcel.returnedOn === null ? [] : [["Came back", dayText(parcel.returnedOn)] as [string, ReactNode]]),
     ...(parcel.unusual ? [["Unusual", "kept out of averages"] as [string, ReactNode]] : []),
     ...(parcel.note === null ? [] : [["Note", parcel.note] as [string, ReactNode]]),
@@ -51,7 +58,9 @@ function dayText(text: string): string {
 function scaleText(parcel: ParcelDetail, shop: Shop): string {
   if (parcel.scaleMg === null) return "not weighed";
   const shown = formatMass(milligrams(parcel.scaleMg), shop.measures);
-  return parcel.scaleTyped === null || parcel.scaleTyped === shown ? shown : `${shown} (typed ${parcel.scaleTyped})`;
+  return parcel.scaleTyped === null || parcel.scaleTyped === shown
+    ? shown
+    : `${shown} (typed ${parcel.scaleTyped})`;
 }
 
 function ordersText(parcel: ParcelDetail): string {

@@ -1,6 +1,6 @@
 import { formatAmount } from "#lib/units/amount-text";
-import { instant, shopDay } from "#lib/units/instant";
 import { formatDay } from "#lib/units/day-text";
+import { instant, shopDay } from "#lib/units/instant";
 import { isUseUnit } from "#lib/units/use-unit";
 import type { ParcelDetail, ParcelMovement } from "#prisma/records/parcel-lists";
 import type { Shop } from "#prisma/records/shop";

@@ -16,7 +16,11 @@ import { itemTypeFields } from "../item-type-fields";
 export const metadata: Metadata = { title: "Recipe" };
 
 /** One item type: its card in each cushion style. */
-export default async function ItemTypePage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
+export default async function ItemTypePage({
+  params,
+}: {
+  readonly params: Promise<{ readonly id: string }>;
+}) {
   const { db, shop, today } = await shopNow();
   const { id } = await params;
   const [itemTypes, recipes, supplies] = await Promise.all([
@@ -31,7 +35,11 @@ export default async function ItemTypePage({ params }: { readonly params: Promis
   const cards = CUSHION_STYLES.flatMap((style) => recipeOn(recipes, id, style, today) ?? []);
   return (
     <Page
-      finding={cards.length === 0 ? `${itemType.name} has no recipe yet.` : `${itemType.name}: what one takes, step by step.`}
+      finding={
+        cards.length === 0
+          ? `${itemType.name} has no recipe yet.`
+          : `${itemType.name}: what one takes, step by step.`
+      }
       actions={missing.map((style) => (
         <ButtonLink key={style} href={`/recipes/${id}/edit?style=${style}`}>
           Write a {style} card

@@ -40,7 +40,9 @@ export function RecipeCard({ recipe, supplies, today, versions }: RecipeCardProp
                 {step.per === "parcel" ? ", once a parcel" : ", each piece"}
               </span>
             </span>
-            <span className={styles.amount}>{formatAmount(step.amount, supplies.get(step.supplyId)?.useUnit ?? "each")}</span>
+            <span className={styles.amount}>
+              {formatAmount(step.amount, supplies.get(step.supplyId)?.useUnit ?? "each")}
+            </span>
           </li>
         ))}
       </ol>

@@ -11,7 +11,11 @@ export const metadata: Metadata = { title: "Add an item type" };
 export default async function NewItemTypePage() {
   const { shop } = await shopNow();
   return (
-    <Page width="narrow" finding="Add an item type; its name is enough." aside="Goods with batteries, liquids or other dangerous contents follow the carrier’s and the country’s rules.">
+    <Page
+      width="narrow"
+      finding="Add an item type; its name is enough."
+      aside="Goods with batteries, liquids or other dangerous contents follow the carrier’s and the country’s rules."
+    >
       <RecordForm
         action={keepItemType.bind(null, null)}
         label="New item type"

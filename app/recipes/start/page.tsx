@@ -16,11 +16,21 @@ export default async function StarterPage() {
   const offered = STARTER_ITEMS.filter((item) => !known.has(item.id));
   return (
     <Page
-      finding={offered.length === 0 ? "Every starter recipe is copied." : "Tick what you sell; the recipes and their supplies are copied."}
+      finding={
+        offered.length === 0
+          ? "Every starter recipe is copied."
+          : "Tick what you sell; the recipes and their supplies are copied."
+      }
       aside="Common practice, not measured in your shop: weigh a few and change the cards. An estimate does not certify that a package protects its contents; send a test parcel."
     >
       {offered.length === 0 ? null : (
-        <RecordForm action={copyRecipes} label="Starter recipes" fields={[]} submit="Copy the ticked recipes" tone="primary">
+        <RecordForm
+          action={copyRecipes}
+          label="Starter recipes"
+          fields={[]}
+          submit="Copy the ticked recipes"
+          tone="primary"
+        >
           <fieldset className={styles.ticks}>
             <legend>I sell</legend>
             {offered.map((item) => (
@@ -29,7 +39,8 @@ export default async function StarterPage() {
                 <span>
                   {item.name}
                   <span className={styles.aside}>
-                    about {item.grams} g bare, {item.wraps.length} wrapping {item.wraps.length === 1 ? "step" : "steps"}
+                    about {item.grams} g bare, {item.wraps.length} wrapping{" "}
+                    {item.wraps.length === 1 ? "step" : "steps"}
                   </span>
                 </span>
               </label>

@@ -11,14 +11,24 @@ import styles from "./setup.module.css";
 export async function ClosedDays({ db }: { readonly db: Database }) {
   const spans = await closedSpansOf(db);
   return (
-    <Section title={spans.length === 0 ? "Never closed so far" : "When the shop is closed"} id="closed" aside="Weekly use leaves closed days out.">
+    <Section
+      title={spans.length === 0 ? "Never closed so far" : "When the shop is closed"}
+      id="closed"
+      aside="Weekly use leaves closed days out."
+    >
       <ul className={styles.list}>
         {spans.map((span) => (
           <li key={span.id} className={styles.line}>
             <span>
               {formatDay(day(span.fromDay))} to {formatDay(day(span.toDay), { year: true })}: {span.words}
             </span>
-            <RecordForm action={dropClosedSpan.bind(null, span.id)} label={`Take off ${span.words}`} fields={[]} submit="Take off" tone="plain" />
+            <RecordForm
+              action={dropClosedSpan.bind(null, span.id)}
+              label={`Take off ${span.words}`}
+              fields={[]}
+              submit="Take off"
+              tone="plain"
+            />
           </li>
         ))}
       </ul>

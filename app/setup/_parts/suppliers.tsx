@@ -55,7 +55,8 @@ export function Suppliers({ suppliers, shop, suppliesWithoutOffer }: SuppliersPr
 function supplierWords(supplier: Supplier, shop: Shop): string {
   const money = (minor: number) => formatMoney(minor, shop.currency, shop.minorDigits);
   const days = `${supplier.leadTimeDays} ${supplier.leadTimeDays === 1 ? "day" : "days"}`;
-  const delivery = supplier.deliveryMinor === 0 ? "no delivery charge" : `delivery ${money(supplier.deliveryMinor)}`;
+  const delivery =
+    supplier.deliveryMinor === 0 ? "no delivery charge" : `delivery ${money(supplier.deliveryMinor)}`;
   const free = supplier.freeDeliveryMinor === null ? "" : `, free from ${money(supplier.freeDeliveryMinor)}`;
   return `${days}, ${delivery}${free}`;
 }

@@ -9,7 +9,8 @@ export function TakeAway() {
     <>
       <Section title="Bring in what you sent before" id="import">
         <p>
-          <Link href="/setup/import">Import parcels from a CSV file</Link>, a year of them at once if you like.
+          <Link href="/setup/import">Import parcels from a CSV file</Link>, a year of them at once if you
+          like.
         </p>
       </Section>
       <Section
@@ -27,7 +28,11 @@ export function TakeAway() {
           ))}
         </ul>
       </Section>
-      <Section title="Keep a backup somewhere else" id="backup" aside="One file with all of it, as it is at this moment; checked against the database before you get it.">
+      <Section
+        title="Keep a backup somewhere else"
+        id="backup"
+        aside="One file with all of it, as it is at this moment; checked against the database before you get it."
+      >
         <p>
           <a href="/api/backup" download className={styles.download}>
             Download a backup

@@ -9,12 +9,21 @@ import styles from "./setup.module.css";
 export async function Zones({ db }: { readonly db: Database }) {
   const zones = await zonesOf(db);
   return (
-    <Section title={zones.length === 0 ? "No zones: every parcel counts as one" : "Where parcels go"} id="zones">
+    <Section
+      title={zones.length === 0 ? "No zones: every parcel counts as one" : "Where parcels go"}
+      id="zones"
+    >
       <ul className={styles.list}>
         {zones.map((zone) => (
           <li key={zone.id} className={styles.line}>
             {zone.name}
-            <RecordForm action={retireZone.bind(null, zone.id)} label={`Take off ${zone.name}`} fields={[]} submit="Take off" tone="plain" />
+            <RecordForm
+              action={retireZone.bind(null, zone.id)}
+              label={`Take off ${zone.name}`}
+              fields={[]}
+              submit="Take off"
+              tone="plain"
+            />
           </li>
         ))}
       </ul>

@@ -4,7 +4,7 @@ import { randomUUID } from "node:crypto";
 import { revalidatePath } from "next/cache";
 import { addDays } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
-import { openPurchaseLines, placePurchase, cancelPurchaseLine } from "#prisma/records/purchases";
+import { cancelPurchaseLine, openPurchaseLines, placePurchase } from "#prisma/records/purchases";
 import { recordReceipt } from "#prisma/records/receipts";
 import { offersOf, saveOffer, suppliersOf } from "#prisma/records/suppliers";
 import { supplyOf } from "#prisma/records/supplies";
@@ -26,7 +26,14 @@ export async function keepOffer(supplyId: string, before: FormState, form: FormD
   if (!read.success) return refused(before, form, problemsOf(read.error));
   const { offerId, supplierId, pack, packAmount, price, breaks, retired } = read.data;
   const packTyped = `${packAmount.typedValue} ${packAmount.typedUnit}`.trim();
-  const offer = { supplyId, supplierId, pack, packAmount: packAmount.amount, packTyped, priceMinor: price ?? null };
+  const offer = {
+    supplyId,
+    supplierId,
+    pack,
+    packAmount: packAmount.amount,
+    packTyped,
+    priceMinor: price ?? null,
+  };
   await saveOffer(db, { ...offer, id: offerId ?? randomUUID(), retired, breaks: breaks ?? [] });
   revalidatePath("/", "layout");
   return done(before, retired ? "The offer is no longer counted with." : "The offer is saved.");
@@ -39,14 +46,31 @@ export async function placeOrder(supplyId: string, before: FormState, form: Form
   const { db, now } = await shopNow();
   const offer = (await offersOf(db, { supplyId })).find((row) => row.id === read.data.offerId);
   const supplier = (await suppliersOf(db)).find((row) => row.id === offer?.supplierId);
-  if (offer === undefined || supplier === undefined) return refused(before, form, { offerId: "This offer is gone. Choose another." });
+  if (offer === undefined || supplier === undefined)
+    return refused(before, form, { offerId: "This offer is gone. Choose another." });
   const { id, packs, placedOn, note } = read.data;
   const expectedOn = read.data.expectedOn ?? addDays(placedOn, supplier.leadTimeDays);
-  const priceMinor = offer.breaks.filter((step) => step.fromPacks <= packs).at(-1)?.priceMinor ?? offer.priceMinor;
-  const line = { id: `${id}-1`, supplyId, offerId: offer.id, packs, packAmount: offer.packAmount, priceMinor, expectedOn };
-  await placePurchase(db, { id, supplierId: supplier.id, placedOn, note, lines: [line] }, await recorderOf(now));
+  const priceMinor =
+    offer.breaks.filter((step) => step.fromPacks <= packs).at(-1)?.priceMinor ?? offer.priceMinor;
+  const line = {
+    id: `${id}-1`,
+    supplyId,
+    offerId: offer.id,
+    packs,
+    packAmount: offer.packAmount,
+    priceMinor,
+    expectedOn,
+  };
+  await placePurchase(
+    db,
+    { id, supplierId: supplier.id, placedOn, note, lines: [line] },
+    await recorderOf(now),
+  );
   revalidatePath("/", "layout");
-  return done(before, `On order with ${supplier.name}, expected ${formatDay(expectedOn, { weekday: true })}.`);
+  return done(
+    before,
+    `On order with ${supplier.name}, expected ${formatDay(expectedOn, { weekday: true })}.`,
+  );
 }
 
 /** Books what came in, at its real size and price. */
@@ -58,7 +82,8 @@ export async function receive(supplyId: string, before: FormState, form: FormDat
   if (!read.success) return refused(before, form, problemsOf(read.error));
   const lineId = read.data.purchaseLineId;
   const isOpen = (await openPurchaseLines(db, { supplyId })).some((line) => line.id === lineId);
-  if (lineId !== undefined && !isOpen) return refused(before, form, { "": "This order was received or cancelled before." });
+  if (lineId !== undefined && !isOpen)
+    return refused(before, form, { "": "This order was received or cancelled before." });
   const outcome = await recordReceipt(db, receiptOf(supplyId, read.data), await recorderOf(now));
   if (outcome.kind === "unknown") return refused(before, form, SUPPLY_GONE);
   revalidatePath("/", "layout");

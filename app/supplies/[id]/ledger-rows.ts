@@ -53,7 +53,8 @@ export function ledgerRows(lines: readonly LedgerLine[], unit: UseUnit): LedgerR
     recordedBy: line.recordedBy,
     isReversal: line.reversesId !== null,
     isReversed: line.reversed,
-    canBeTakenBack: REVERSIBLE.includes(line.cause) && line.reversesId === null && !line.reversed && line.parcelId === null,
+    canBeTakenBack:
+      REVERSIBLE.includes(line.cause) && line.reversesId === null && !line.reversed && line.parcelId === null,
   }));
 }
 

@@ -13,7 +13,9 @@ import type { FormField } from "../../_parts/form-field";
  */
 export function offerFields(suppliers: readonly Supplier[], shop: Shop, offer: Offer | null): FormField[] {
   const typed = (minor: number) => moneyAsTyped(minorUnits(minor), shop.minorDigits);
-  const breaks = (offer?.breaks ?? []).map((step) => `${step.fromPacks}: ${typed(step.priceMinor)}`).join(", ");
+  const breaks = (offer?.breaks ?? [])
+    .map((step) => `${step.fromPacks}: ${typed(step.priceMinor)}`)
+    .join(", ");
   const fields: FormField[] = [
     {
       name: "supplierId",
@@ -22,8 +24,22 @@ export function offerFields(suppliers: readonly Supplier[], shop: Shop, offer: O
       value: offer?.supplierId,
       choices: suppliers.map((supplier) => ({ value: supplier.id, words: supplier.name })),
     },
-    { name: "pack", label: "One pack is", kind: "text", value: offer?.pack, hint: "roll of 188 ft, bundle of 25", required: true },
-    { name: "packAmount", label: "What is in a pack", kind: "number", value: offer?.packTyped, hint: "188 ft or 500", required: true },
+    {
+      name: "pack",
+      label: "One pack is",
+      kind: "text",
+      value: offer?.pack,
+      hint: "roll of 188 ft, bundle of 25",
+      required: true,
+    },
+    {
+      name: "packAmount",
+      label: "What is in a pack",
+      kind: "number",
+      value: offer?.packTyped,
+      hint: "188 ft or 500",
+      required: true,
+    },
     {
       name: "price",
       label: `Price of a pack, ${shop.currency}`,
@@ -31,7 +47,13 @@ export function offerFields(suppliers: readonly Supplier[], shop: Shop, offer: O
       value: offer?.priceMinor == null ? "" : typed(offer.priceMinor),
       hint: "may stay empty",
     },
-    { name: "breaks", label: "Price breaks", kind: "text", value: breaks, hint: "from packs: price of each, like 3: 36.00, 6: 34.00" },
+    {
+      name: "breaks",
+      label: "Price breaks",
+      kind: "text",
+      value: breaks,
+      hint: "from packs: price of each, like 3: 36.00, 6: 34.00",
+    },
   ];
   if (offer === null) return fields;
   return [

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { parseMoney } from "#lib/units/money";
 import type { Measures } from "#lib/units/measures";
+import { parseMoney } from "#lib/units/money";
 import type { UseUnit } from "#lib/units/use-unit";
 import { amountAboveZero, moneyTyped, neededText, tick } from "../../_parts/typed-fields";
 
@@ -30,7 +30,9 @@ function priceBreaks(minorDigits: number) {
       const match = /^\s*(\d+)\s*(?::|\bat\b)\s*(.+?)\s*$/.exec(part);
       const price = match === null ? null : parseMoney(match[2] ?? "", minorDigits);
       const fromPacks = Number(match?.[1]);
-      return price?.kind === "money" && price.minor >= 0 && fromPacks > 1 ? [{ fromPacks, priceMinor: price.minor }] : [];
+      return price?.kind === "money" && price.minor >= 0 && fromPacks > 1
+        ? [{ fromPacks, priceMinor: price.minor }]
+        : [];
     });
     const isEachOnce = new Set(breaks.map((step) => step.fromPacks)).size === steps.length;
     if (isEachOnce) return breaks;

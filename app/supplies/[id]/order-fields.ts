@@ -28,7 +28,12 @@ export function orderFields(
     },
     { name: "packs", label: "Packs", kind: "number", value: "1", required: true },
     { name: "placedOn", label: "Ordered on", kind: "day", value: today, required: true },
-    { name: "expectedOn", label: "Should come on", kind: "day", hint: "left empty: after the supplier’s lead time" },
+    {
+      name: "expectedOn",
+      label: "Should come on",
+      kind: "day",
+      hint: "left empty: after the supplier’s lead time",
+    },
     { name: "note", label: "Note", kind: "text" },
   ];
 }

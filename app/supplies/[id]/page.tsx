@@ -25,7 +25,11 @@ export default async function SupplyPage({ params, searchParams }: SupplyPagePro
   const { db, shop, today } = await shopNow();
   const { id } = await params;
   const before = Number((await searchParams).before);
-  const screen = await supplyScreen(db, shop, { supplyId: id, today, before: before > 0 ? before : undefined });
+  const screen = await supplyScreen(db, shop, {
+    supplyId: id,
+    today,
+    before: before > 0 ? before : undefined,
+  });
   if (screen === null) notFound();
   const { supply } = screen;
   const counted = screen.countedDay === null ? "Never counted" : `Counted ${formatDay(screen.countedDay)}`;

@@ -25,7 +25,8 @@ const PAID = ["paid"];
  * @returns the fields in order
  */
 export function receiveFields({ screen, shop, today, key, line }: Question): FormField[] {
-  const offer = screen.offers.find((row) => row.id === line?.offerId) ?? (line === null ? screen.offers[0] : undefined);
+  const offer =
+    screen.offers.find((row) => row.id === line?.offerId) ?? (line === null ? screen.offers[0] : undefined);
   const priceMinor = line === null ? (offer?.priceMinor ?? null) : line.priceMinor;
   const price = priceMinor === null ? "" : moneyAsTyped(minorUnits(priceMinor), shop.minorDigits);
   const kind: FormField = {
@@ -42,7 +43,13 @@ export function receiveFields({ screen, shop, today, key, line }: Question): For
   return [
     { name: "id", label: "", kind: "hidden", value: key },
     ...(line === null ? [kind] : orderLine(line)),
-    { name: "packs", label: "Packs that came", kind: "number", value: line === null ? "1" : String(line.packs), required: true },
+    {
+      name: "packs",
+      label: "Packs that came",
+      kind: "number",
+      value: line === null ? "1" : String(line.packs),
+      required: true,
+    },
     {
       name: "packAmount",
       label: "In each pack, really",
@@ -53,12 +60,31 @@ export function receiveFields({ screen, shop, today, key, line }: Question): For
     },
     { name: "receivedOn", label: "Came on", kind: "day", value: today, required: true },
     ...(line === null ? [fromWhom(screen)] : []),
-    { name: "price", label: "Price of one pack", kind: "number", value: price, hint: "may stay empty", onlyFor: onlyFor(line) },
+    {
+      name: "price",
+      label: "Price of one pack",
+      kind: "number",
+      value: price,
+      hint: "may stay empty",
+      onlyFor: onlyFor(line),
+    },
     { name: "delivery", label: "Delivery, whole invoice", kind: "number", onlyFor: onlyFor(line) },
     { name: "tax", label: "Tax, whole invoice", kind: "number", onlyFor: onlyFor(line) },
     { name: "taxOnTop", label: "The prices are without tax: add it", kind: "tick", onlyFor: onlyFor(line) },
-    { name: "currency", label: "Currency of the invoice", kind: "text", value: shop.currency, onlyFor: onlyFor(line) },
-    { name: "rate", label: `One of it in ${shop.currency}`, kind: "number", hint: "only for another currency: 1.0836", onlyFor: onlyFor(line) },
+    {
+      name: "currency",
+      label: "Currency of the invoice",
+      kind: "text",
+      value: shop.currency,
+      onlyFor: onlyFor(line),
+    },
+    {
+      name: "rate",
+      label: `One of it in ${shop.currency}`,
+      kind: "number",
+      hint: "only for another currency: 1.0836",
+      onlyFor: onlyFor(line),
+    },
     { name: "note", label: "Note", kind: "text" },
     ...(line === null ? [] : restFields()),
   ];
@@ -91,7 +117,12 @@ function fromWhom(screen: Question["screen"]): FormField {
 
 function restFields(): FormField[] {
   return [
-    { name: "restPacks", label: "Packs that still come", kind: "number", hint: "left empty: the order is complete" },
+    {
+      name: "restPacks",
+      label: "Packs that still come",
+      kind: "number",
+      hint: "left empty: the order is complete",
+    },
     { name: "restExpectedOn", label: "The rest should come on", kind: "day" },
   ];
 }

@@ -40,7 +40,11 @@ export function receiveForm(unit: UseUnit, measures: Measures, minorDigits: numb
       delivery: moneyTyped(minorDigits).optional(),
       tax: moneyTyped(minorDigits).optional(),
       taxOnTop: tick,
-      currency: z.string().trim().toUpperCase().regex(/^[A-Z]{3}$/, "Write the three letters of a currency, like USD."),
+      currency: z
+        .string()
+        .trim()
+        .toUpperCase()
+        .regex(/^[A-Z]{3}$/, "Write the three letters of a currency, like USD."),
       rate: rate.default(MILLION),
       restPacks: wholeNumber(0, MOST_PACKS).optional(),
       restExpectedOn: dayText.optional(),

@@ -7,8 +7,8 @@ import { recordSpoilage } from "#prisma/records/spoilage";
 import { supplyOf } from "#prisma/records/supplies";
 import { done, type FormState, problemsOf, refused, typedValues } from "../../_parts/form-state";
 import { recorderOf, shopNow } from "../../_parts/shop-now";
-import { reverseForm } from "./reverse-form";
 import { reversalWords } from "./reversal-words";
+import { reverseForm } from "./reverse-form";
 import { spoiltForm } from "./spoilt-form";
 
 const SUPPLY_GONE = { "": "This supply is gone. Go back to Supplies." };
@@ -21,7 +21,14 @@ export async function spoilSupply(supplyId: string, before: FormState, form: For
   const read = spoiltForm(supply.useUnit, shop.measures).safeParse(typedValues(form));
   if (!read.success) return refused(before, form, problemsOf(read.error));
   const { amount, on, words } = read.data;
-  const spoilt = { supplyId, on, words, amount: amount.amount, typedValue: amount.typedValue, typedUnit: amount.typedUnit };
+  const spoilt = {
+    supplyId,
+    on,
+    words,
+    amount: amount.amount,
+    typedValue: amount.typedValue,
+    typedUnit: amount.typedUnit,
+  };
   const outcome = await recordSpoilage(db, spoilt, await recorderOf(now));
   if (outcome.kind === "unknown") return refused(before, form, SUPPLY_GONE);
   revalidatePath("/", "layout");

@@ -12,7 +12,10 @@ import { onHandWords } from "../supply-rows";
  * @returns a sentence
  */
 export function supplyFinding(supply: Supply, onHand: Amount | null, usePerWeek: Amount | null): string {
-  const use = usePerWeek === null || usePerWeek <= 0 ? "" : `, about ${formatAmount(usePerWeek, supply.useUnit)} a week`;
+  const use =
+    usePerWeek === null || usePerWeek <= 0
+      ? ""
+      : `, about ${formatAmount(usePerWeek, supply.useUnit)} a week`;
   if (onHand === null) return `${supply.name}: not counted yet${use}.`;
   if (onHand < 0) return `${supply.name}: the book went below zero, count this${use}.`;
   return `${supply.name}: ${onHandWords(onHand, supply)} on hand${use}.`;

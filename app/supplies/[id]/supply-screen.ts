@@ -9,7 +9,7 @@ import { offersOf, suppliersOf } from "#prisma/records/suppliers";
 import { stockOf, supplyOf } from "#prisma/records/supplies";
 import { weeklyCheckOn } from "#prisma/records/weekly-checks";
 import { ledgerRows } from "./ledger-rows";
-import { useWeeks } from "./use-weeks";
+import { weeksOfUse } from "./use-weeks";
 
 const WEEKS_SHOWN = 26;
 const LINES_SHOWN = 25;
@@ -53,7 +53,7 @@ export async function supplyScreen(
     unitCost: stock?.unitCost ?? null,
     usePerWeek: checkRow?.usePerWeek == null ? null : amount(Math.round(checkRow.usePerWeek)),
     sentence: checkRow?.sentence ?? null,
-    weeks: useWeeks(weeks, today, shop.weekStartsOn, WEEKS_SHOWN),
+    weeks: weeksOfUse(weeks, today, shop.weekStartsOn, WEEKS_SHOWN),
     ledger: ledgerRows(lines, supply.useUnit),
     olderHref: oldest === undefined ? null : `/supplies/${supplyId}?before=${oldest.id}#ledger`,
     offers,

@@ -10,9 +10,9 @@ import type { UseWeek } from "./use-weeks";
  * @param weeks oldest first
  * @param unit the supply's use unit
  * @returns a sentence
- * @example useFinding([], "sheet") // "No use recorded yet."
+ * @example findingOfUse([], "sheet") // "No use recorded yet."
  */
-export function useFinding(weeks: readonly UseWeek[], unit: UseUnit): string {
+export function findingOfUse(weeks: readonly UseWeek[], unit: UseUnit): string {
   const whole = weeks.filter((week) => !week.isRunning);
   const last = whole.at(-1);
   const used = (week: UseWeek) => amount(week.packed + week.spoilt);

@@ -22,7 +22,12 @@ export type UseWeek = {
  * @param count how many weeks, the running one included
  * @returns oldest first, beginning no earlier than the first movement
  */
-export function useWeeks(weeks: readonly SupplyWeek[], today: Day, weekStartsOn: number, count: number): UseWeek[] {
+export function weeksOfUse(
+  weeks: readonly SupplyWeek[],
+  today: Day,
+  weekStartsOn: number,
+  count: number,
+): UseWeek[] {
   const first = weeks[0];
   if (first === undefined) return [];
   const byStart = new Map(weeks.map((week) => [week.weekStart, week.byCause]));

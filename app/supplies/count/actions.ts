@@ -16,14 +16,16 @@ export async function saveCount(before: FormState, form: FormData): Promise<Form
   const read = countForm.safeParse(sent["looksRight"] === "yes" ? { ...sent, method: "looks-right" } : sent);
   if (!read.success) return refused(before, form, problemsOf(read.error));
   const supply = await supplyOf(db, read.data.supplyId);
-  if (supply === null) return refused(before, form, { supplyId: "This supply is gone. Load the page again." });
+  if (supply === null)
+    return refused(before, form, { supplyId: "This supply is gone. Load the page again." });
   const stock = (await stockOf(db)).find((row) => row.supplyId === supply.id);
   const counted = countedAmount(read.data, supply, stock?.amount ?? null, shop.measures);
   if (counted.kind === "unreadable") return refused(before, form, { typed: counted.problem });
   const { id, method, note } = read.data;
   const count = { id, supplyId: supply.id, amount: counted.amount, method, typed: counted.typed, note };
   const outcome = await recordCount(db, count, await recorderOf(now));
-  if (outcome.kind === "unknown") return refused(before, form, { supplyId: "This supply is gone. Load the page again." });
+  if (outcome.kind === "unknown")
+    return refused(before, form, { supplyId: "This supply is gone. Load the page again." });
   revalidatePath("/", "layout");
   return done(before, countWords(counted.amount, outcome, supply.useUnit));
 }

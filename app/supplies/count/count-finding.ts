@@ -7,11 +7,16 @@ import type { CountLineView } from "./count-line-view";
  * @returns a sentence
  * @example countFinding([]) // "No supply to count yet; add one first."
  */
-export function countFinding(lines: readonly Pick<CountLineView, "isCountedToday" | "isNeverCounted">[]): string {
+export function countFinding(
+  lines: readonly Pick<CountLineView, "isCountedToday" | "isNeverCounted">[],
+): string {
   if (lines.length === 0) return "No supply to count yet; add one first.";
   const counted = lines.filter((line) => line.isCountedToday).length;
   const never = lines.filter((line) => line.isNeverCounted).length;
   if (counted === lines.length) return `All ${lines.length} supplies are counted today.`;
-  const done = counted === 0 ? `${lines.length} supplies to count` : `${counted} of ${lines.length} supplies counted today`;
+  const done =
+    counted === 0
+      ? `${lines.length} supplies to count`
+      : `${counted} of ${lines.length} supplies counted today`;
   return never === 0 ? `${done}.` : `${done}; ${never} ${never === 1 ? "has" : "have"} never been counted.`;
 }

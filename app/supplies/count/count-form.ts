@@ -6,7 +6,10 @@ export const COUNT_METHODS = ["number", "roll", "height", "weight", "looks-right
 
 export type CountMethod = (typeof COUNT_METHODS)[number];
 
-const found = { id: neededText("The form lost its key. Load the page again."), supplyId: neededText("Choose a supply.") };
+const found = {
+  id: neededText("The form lost its key. Load the page again."),
+  supplyId: neededText("Choose a supply."),
+};
 
 /**
  * One line of the counting walk as sent: a method and what was typed. "Looks right" needs no text; the book's

@@ -54,10 +54,15 @@ function dayWords(counted: Day, today: Day): string {
 function methodsOf(supply: Supply): CountLineView["methods"] {
   const canRoll = supply.coreUm !== null && supply.fullUm !== null && supply.fullAmount !== null;
   return [
-    { value: "number", words: supply.countUnit === null ? "a number" : `a number, or ${countUnitWords(supply.countUnit)}` },
+    {
+      value: "number",
+      words: supply.countUnit === null ? "a number" : `a number, or ${countUnitWords(supply.countUnit)}`,
+    },
     ...(canRoll ? [{ value: "roll" as const, words: "outer diameter of each roll" }] : []),
     ...(supply.sheetNm === null ? [] : [{ value: "height" as const, words: "height of the pressed pile" }]),
-    ...(supply.massMg === null || supply.kind === "carton" ? [] : [{ value: "weight" as const, words: "weight" }]),
+    ...(supply.massMg === null || supply.kind === "carton"
+      ? []
+      : [{ value: "weight" as const, words: "weight" }]),
   ];
 }
 

@@ -35,7 +35,9 @@ export function countedAmount(
   switch (line.method) {
     case "looks-right":
       return book === null
-        ? unreadable("This supply was never counted, so there is no figure that could look right. Count it once.")
+        ? unreadable(
+            "This supply was never counted, so there is no figure that could look right. Count it once.",
+          )
         : { kind: "amount", amount: book, typed: "looks right" };
     case "number":
       return byNumber(typed, supply, measures);
@@ -57,8 +59,12 @@ function unreadable(problem: string): CountedAmount {
 /** A number of use units; or of counted units, where their word stands behind it ("3 rolls"). */
 function byNumber(typed: string, supply: Supply, measures: Measures): CountedAmount {
   const word = supply.countUnit?.split(" ")[0];
-  const inWord = word === undefined ? null : new RegExp(`^(.+?)\\s*${escaped(word)}(?:e?s)?$`, "i").exec(typed);
-  const read = inWord === null ? parseAmount(typed, supply.useUnit, measures) : parseAmount(inWord[1] ?? "", "each", measures);
+  const inWord =
+    word === undefined ? null : new RegExp(`^(.+?)\\s*${escaped(word)}(?:e?s)?$`, "i").exec(typed);
+  const read =
+    inWord === null
+      ? parseAmount(typed, supply.useUnit, measures)
+      : parseAmount(inWord[1] ?? "", "each", measures);
   if (read.kind === "unreadable" || read.amount < 0) {
     return unreadable(`“${typed}” can’t be read. Write an amount like 174, 1 1/3 or 3 ft.`);
   }
@@ -79,7 +85,9 @@ function escaped(word: string): string {
 function byDiameters(typed: string, supply: Supply, measures: Measures): CountedAmount {
   const { coreUm, fullUm, fullAmount } = supply;
   if (coreUm === null || fullUm === null || fullAmount === null) {
-    return unreadable("This supply has no roll sizes yet. Write them under its sizes, or count it as a number.");
+    return unreadable(
+      "This supply has no roll sizes yet. Write them under its sizes, or count it as a number.",
+    );
   }
   const rolls: Amount[] = [];
   for (const part of typed.split(/\+|;|\band\b/)) {
@@ -89,7 +97,8 @@ function byDiameters(typed: string, supply: Supply, measures: Measures): Counted
       continue;
     }
     const read = parseLength(part.trim(), measures);
-    if (read.kind === "unreadable") return unreadable(`“${part.trim()}” can’t be read. Write 12 in + 8 in, or 2 full + 12 in.`);
+    if (read.kind === "unreadable")
+      return unreadable(`“${part.trim()}” can’t be read. Write 12 in + 8 in, or 2 full + 12 in.`);
     if (read.um < coreUm || read.um > fullUm) {
       const limits = `${formatLength(micrometres(coreUm), measures)} (the bare core) and ${formatLength(micrometres(fullUm), measures)} (full)`;
       return unreadable(`“${part.trim()}” is no roll of this supply: its diameter lies between ${limits}.`);
@@ -101,9 +110,11 @@ function byDiameters(typed: string, supply: Supply, measures: Measures): Counted
 
 /** A pressed pile by its height. */
 function byHeight(typed: string, supply: Supply, measures: Measures): CountedAmount {
-  if (supply.sheetNm === null) return unreadable("This supply has no sheet thickness yet. Count it as a number.");
+  if (supply.sheetNm === null)
+    return unreadable("This supply has no sheet thickness yet. Count it as a number.");
   const read = parseLength(typed, measures);
-  if (read.kind === "unreadable") return unreadable(`“${typed}” can’t be read. Write a height like 0.9 in or 23 mm.`);
+  if (read.kind === "unreadable")
+    return unreadable(`“${typed}” can’t be read. Write a height like 0.9 in or 23 mm.`);
   return { kind: "amount", amount: pileByHeight({ heightUm: read.um, sheetNm: supply.sheetNm }), typed };
 }
 
@@ -111,10 +122,15 @@ function byHeight(typed: string, supply: Supply, measures: Measures): CountedAmo
 function byWeight(typed: string, supply: Supply, measures: Measures): CountedAmount {
   if (supply.massMg === null) return unreadable("The weight of one is not known yet. Count it as a number.");
   const read = parseMass(typed, measures);
-  if (read.kind === "unreadable") return unreadable(`“${typed}” can’t be read. Write a weight like 6.35 kg or 2 lb 15 oz.`);
+  if (read.kind === "unreadable")
+    return unreadable(`“${typed}” can’t be read. Write a weight like 6.35 kg or 2 lb 15 oz.`);
   const coreMg = supply.coreMassMg;
   if (coreMg === null) {
-    return { kind: "amount", amount: pileByWeight({ grossMg: read.mg, wrapperMg: 0, massMg: supply.massMg }), typed };
+    return {
+      kind: "amount",
+      amount: pileByWeight({ grossMg: read.mg, wrapperMg: 0, massMg: supply.massMg }),
+      typed,
+    };
   }
   if (read.mg < coreMg) return unreadable(`“${typed}” is less than the empty core of this roll weighs.`);
   return { kind: "amount", amount: rollByWeight({ grossMg: read.mg, coreMg, massMg: supply.massMg }), typed };

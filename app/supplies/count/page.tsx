@@ -5,9 +5,9 @@ import { stockOf, suppliesOf } from "#prisma/records/supplies";
 import { ButtonLink } from "../../_parts/button-link";
 import { Page } from "../../_parts/page";
 import { shopNow } from "../../_parts/shop-now";
+import { countedDayOf } from "../supplies-now";
 import { CountLine } from "./_parts/count-line";
 import styles from "./_parts/count-list.module.css";
-import { countedDayOf } from "../supplies-now";
 import { countFinding } from "./count-finding";
 import { countLineView } from "./count-line-view";
 

@@ -45,7 +45,7 @@ export function parcelWriter(db: ImportConnection, runId: string, source: string
        :postageMinor, :unusual, :orderRef, :leading, :pieces)`,
   );
   const nameRow = db.prepare(`UPDATE "StagedRow" SET "parcelKey" = ? WHERE "runId" = ? AND "line" = ?`);
-  const writeUse = useWriter(db, runId);
+  const writeUse = stagedUseWriter(db, runId);
   const writeOne = (entry: WorkedOut, hash: string): void => {
     const { key, parcel } = entry;
     const before = known.get(source, key);
@@ -76,7 +76,10 @@ export function parcelWriter(db: ImportConnection, runId: string, source: string
   };
 }
 
-function useWriter(db: ImportConnection, runId: string): (key: string, uses: readonly UseLine[]) => void {
+function stagedUseWriter(
+  db: ImportConnection,
+  runId: string,
+): (key: string, uses: readonly UseLine[]) => void {
   const insert = db.prepare(
     `INSERT INTO "StagedUse" ("runId", "id", "parcelKey", "supplyId", "amount", "recipeStepId", "typedValue", "typedUnit")
      VALUES (?, ?, ?, ?, ?, ?, ?, ?)`,

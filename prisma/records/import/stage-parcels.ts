@@ -110,7 +110,7 @@ function parcelWorker(book: Map<string, RecipeVersion[]>, terms: StageTerms) {
       lines: rows.map((row) => row.line),
       parcel,
       style,
-      effectiveAt: end > terms.now ? terms.now : end,
+      effectiveAt: earlier(end, terms.now),
       ...billOf(parcel, style, book),
     };
   };
@@ -135,4 +135,10 @@ function billOf(parcel: ParcelOfRows, style: string, book: Map<string, RecipeVer
     typedUnit: "each",
   };
   return { cartonId, uses: cartonId === null ? lines : [...lines, carton] };
+}
+
+/** Instants compare as text. */
+function earlier(first: string, second: string): string {
+  if (first < second) return first;
+  return second;
 }

@@ -52,7 +52,13 @@ afterEach(async () => {
 });
 
 function usualMugs(changes: Record<string, unknown> = {}) {
-  return { id: "parcel-0001", packedOn: DAY, style: "paper", pieces: [{ itemTypeId: "mug", pieces: 3 }], ...changes };
+  return {
+    id: "parcel-0001",
+    packedOn: DAY,
+    style: "paper",
+    pieces: [{ itemTypeId: "mug", pieces: 3 }],
+    ...changes,
+  };
 }
 
 function post(body: unknown): Promise<Response> {
@@ -130,7 +136,12 @@ describe("sending a parcel", () => {
   });
 
   it("asks before or after where a count fell on its day, and takes the answer", async () => {
-    const counted = { id: "count", supplyId: "paper", amount: amount(AMOUNT_PER_UNIT * 10), method: "number" as const };
+    const counted = {
+      id: "count",
+      supplyId: "paper",
+      amount: amount(AMOUNT_PER_UNIT * 10),
+      method: "number" as const,
+    };
     await recordCount(
       shop.db,
       { ...counted, typed: "10", note: null, countedAt: `${DAY}T12:00:00.000Z` },

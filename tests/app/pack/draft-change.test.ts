@@ -10,7 +10,7 @@ import { SMALL_CHOICES } from "./small-choices";
 
 const start = draftFor(SMALL_CHOICES, "mug", "key-00001", SMALL_CHOICES.today);
 
-function after(...changes: readonly DraftChange[]): PackingDraft {
+function changed(...changes: readonly DraftChange[]): PackingDraft {
   return changes.reduce((draft, change) => changedDraft(draft, change, SMALL_CHOICES), start);
 }
 
@@ -21,17 +21,17 @@ describe("a draft", () => {
   });
 
   it("takes the wraps by the piece, the closing once, and the carton by all pieces", () => {
-    const draft = after({ kind: "pieces", index: 0, pieces: 3 });
+    const draft = changed({ kind: "pieces", index: 0, pieces: 3 });
     expect(draft.lines.map((line) => line.amount)).toEqual([AMOUNT_PER_UNIT, 3 * AMOUNT_PER_UNIT]);
     expect(draft.cartons.map((carton) => carton.supplyId)).toEqual(["cube-12"]);
   });
 
   it("says where there are more pieces than the recipe's cartons take", () => {
-    expect(after({ kind: "pieces", index: 0, pieces: 5 }).overfull).toBe(true);
+    expect(changed({ kind: "pieces", index: 0, pieces: 5 }).overfull).toBe(true);
   });
 
   it("closes a mixed parcel once", () => {
-    const draft = after({ kind: "add-item-type", itemTypeId: "vase" });
+    const draft = changed({ kind: "add-item-type", itemTypeId: "vase" });
     expect(draft.lines.filter((line) => line.supplyId === "tape")).toHaveLength(1);
     expect(draft.lines.filter((line) => line.supplyId === "tissue")).toHaveLength(2);
   });
@@ -53,19 +53,24 @@ describe("a draft", () => {
 
   it("keeps the amount for a substitute of the same unit, and starts at one of another", () => {
     const key = start.lines[0]?.key ?? "";
-    const same = after({ kind: "substitute", key, supplyId: "gift-wrap" });
+    const same = changed({ kind: "substitute", key, supplyId: "gift-wrap" });
     expect(same.lines[0]).toMatchObject({ supplyId: "gift-wrap", amount: 4000, recipeStepId: "mug-wrap" });
-    const other = after({ kind: "substitute", key, supplyId: "kraft" });
+    const other = changed({ kind: "substitute", key, supplyId: "kraft" });
     expect(other.lines[0]).toMatchObject({ supplyId: "kraft", amount: AMOUNT_PER_UNIT, shownUnit: "foot" });
   });
 
   it("puts a second carton inside the first for a double box, and takes it out again", () => {
-    expect(after({ kind: "double-box", on: true }).cartons).toHaveLength(2);
-    expect(after({ kind: "double-box", on: true }, { kind: "double-box", on: false }).cartons).toHaveLength(1);
+    expect(changed({ kind: "double-box", on: true }).cartons).toHaveLength(2);
+    expect(changed({ kind: "double-box", on: true }, { kind: "double-box", on: false }).cartons).toHaveLength(
+      1,
+    );
   });
 
   it("keeps a chosen day for the next parcel, under a new key", () => {
-    const next = after({ kind: "day", packedOn: "2026-03-02" as typeof start.packedOn }, { kind: "next-parcel", id: "key-00002" });
+    const next = changed(
+      { kind: "day", packedOn: "2026-03-02" as typeof start.packedOn },
+      { kind: "next-parcel", id: "key-00002" },
+    );
     expect(next).toMatchObject({ id: "key-00002", packedOn: "2026-03-02" });
   });
 });
@@ -73,7 +78,7 @@ describe("a draft", () => {
 describe("a draft as it is sent", () => {
   it("leaves lines of nothing out and splits references at commas", () => {
     const key = start.lines[0]?.key ?? "";
-    const draft = after(
+    const draft = changed(
       { kind: "line-amount", key, amount: amount(0) },
       { kind: "text", part: "orders", text: "A-1, A-2, A-1" },
     );
@@ -90,7 +95,7 @@ describe("the expected weight", () => {
   });
 
   it("names what nobody weighed", () => {
-    const draft = after({ kind: "add-item-type", itemTypeId: "vase" });
+    const draft = changed({ kind: "add-item-type", itemTypeId: "vase" });
     expect(expectedWeight(draft, SMALL_CHOICES)).toMatchObject({ kind: "part-known", unknown: ["Bud vase"] });
   });
 });
@@ -99,7 +104,8 @@ describe("substitutes", () => {
   const paper = SMALL_CHOICES.supplies.find((supply) => supply.id === "paper");
 
   it("are at most four, the same kind and unit first, without tape or cartons", () => {
-    const names = paper === undefined ? [] : substitutesFor(paper, SMALL_CHOICES.supplies).map((supply) => supply.id);
+    const names =
+      paper === undefined ? [] : substitutesFor(paper, SMALL_CHOICES.supplies).map((supply) => supply.id);
     expect(names).toEqual(["gift-wrap", "kraft", "tissue", "bubble"]);
   });
 });

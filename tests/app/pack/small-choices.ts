@@ -1,8 +1,16 @@
+import type { PackingChoices, SupplyChoice } from "#app/pack/packing-choices.ts";
 import { AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
-import type { PackingChoices, SupplyChoice } from "#app/pack/packing-choices.ts";
 
-const EACH: SupplyChoice = { id: "", name: "", kind: "", unit: "sheet", massMg: 1000, sizes: null, onHand: null };
+const EACH: SupplyChoice = {
+  id: "",
+  name: "",
+  kind: "",
+  unit: "sheet",
+  massMg: 1000,
+  sizes: null,
+  onHand: null,
+};
 
 /** An invented shop with two item types, two recipes and a few supplies, as the packing desk sees it. */
 export const SMALL_CHOICES: PackingChoices = {

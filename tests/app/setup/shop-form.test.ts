@@ -15,7 +15,11 @@ const TYPED = {
 
 describe("shop form", () => {
   it("reads what a shop needs, without a price", () => {
-    expect(shopForm.parse(TYPED)).toMatchObject({ weekStartsOn: 7, servicePerMille: 950, timeZone: "Pacific/Kiritimati" });
+    expect(shopForm.parse(TYPED)).toMatchObject({
+      weekStartsOn: 7,
+      servicePerMille: 950,
+      timeZone: "Pacific/Kiritimati",
+    });
   });
 
   it("refuses a time zone that the platform does not know", () => {
@@ -24,7 +28,9 @@ describe("shop form", () => {
 
   it("asks for a name by its field", () => {
     const read = shopForm.safeParse({ ...TYPED, name: undefined });
-    expect(read.error?.issues.map((issue) => [issue.path, issue.message])).toEqual([[["name"], "Give your shop a name."]]);
+    expect(read.error?.issues.map((issue) => [issue.path, issue.message])).toEqual([
+      [["name"], "Give your shop a name."],
+    ]);
   });
 
   // ISO 4217, list one: minor units of JPY 0, USD 2, KWD 3. https://www.six-group.com/en/products-services/financial-information/data-standards.html

@@ -50,14 +50,20 @@ const PAPER: Supply = {
   sheetNm: 76_200,
 };
 
-function units(method: "number" | "roll" | "height" | "weight", typed: string, supply: Supply): number | string {
+function units(
+  method: "number" | "roll" | "height" | "weight",
+  typed: string,
+  supply: Supply,
+): number | string {
   const counted = countedAmount({ method, typed }, supply, null, "imperial");
   return counted.kind === "amount" ? unitsOf(counted.amount) : counted.problem;
 }
 
 describe("counted amount", () => {
   it("reads a mixed fraction exactly", () => {
-    expect(countedAmount({ method: "number", typed: "1 1/3" }, PAPER, null, "imperial")).toMatchObject({ amount: 16_000 });
+    expect(countedAmount({ method: "number", typed: "1 1/3" }, PAPER, null, "imperial")).toMatchObject({
+      amount: 16_000,
+    });
   });
 
   it("reads another unit of length", () => {
@@ -104,10 +110,14 @@ describe("counted amount", () => {
   });
 
   it("has no figure that looks right before the first count", () => {
-    expect(countedAmount({ method: "looks-right", typed: null }, PAPER, null, "imperial").kind).toBe("unreadable");
+    expect(countedAmount({ method: "looks-right", typed: null }, PAPER, null, "imperial").kind).toBe(
+      "unreadable",
+    );
   });
 
   it("names what it could not read and how to write it", () => {
-    expect(units("number", "some", PAPER)).toBe("“some” can’t be read. Write an amount like 174, 1 1/3 or 3 ft.");
+    expect(units("number", "some", PAPER)).toBe(
+      "“some” can’t be read. Write an amount like 174, 1 1/3 or 3 ft.",
+    );
   });
 });

@@ -16,7 +16,9 @@ describe("offer form", () => {
   });
 
   it("reads a price break with a decimal comma", () => {
-    expect(form.parse({ ...TYPED, breaks: "3: 24,50; 6: 23,00" }).breaks?.map((step) => step.priceMinor)).toEqual([2450, 2300]);
+    expect(
+      form.parse({ ...TYPED, breaks: "3: 24,50; 6: 23,00" }).breaks?.map((step) => step.priceMinor),
+    ).toEqual([2450, 2300]);
   });
 
   it.each(["3", "1: 20.00", "3: 24.50, 3: 23.00", "three: 20"])("refuses the price breaks %s", (breaks) => {

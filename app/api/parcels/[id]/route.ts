@@ -30,7 +30,12 @@ export async function PUT(request: NextRequest, { params }: Address): Promise<Re
 export async function DELETE(request: NextRequest, { params }: Address): Promise<Response> {
   const { id } = await params;
   const reason = (request.nextUrl.searchParams.get("reason") ?? "").trim().slice(0, LONGEST_REASON);
-  const outcome = await voidParcel(await database(), id, reason === "" ? "no reason given" : reason, await recorder());
+  const outcome = await voidParcel(
+    await database(),
+    id,
+    reason === "" ? "no reason given" : reason,
+    await recorder(),
+  );
   if (outcome.kind === "not-found") return Response.json(notFoundAnswer().body, { status: 404 });
   return Response.json({ kind: outcome.kind, parcelId: id, warnings: [] });
 }

@@ -1,8 +1,8 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { addDays } from "#lib/units/day";
-import { type Measurement, measurement } from "../../measurement";
 import { importParcels } from "../../../import/import-parcels";
+import { type Measurement, measurement } from "../../measurement";
 import { GENERATED_TODAY, generatedShop } from "./generated-shop";
 
 const TARGET_SECONDS = 90;
@@ -27,7 +27,13 @@ export async function importSpeed(folder: string, rows: number): Promise<Measure
     throw new Error(`The import was ${outcome.kind} with ${outcome.newParcels} of ${rows} parcels`);
   }
   return [
-    measurement({ area: "foundation", name: "import of 100,000 rows", value, unit: "s", target: TARGET_SECONDS }),
+    measurement({
+      area: "foundation",
+      name: "import of 100,000 rows",
+      value,
+      unit: "s",
+      target: TARGET_SECONDS,
+    }),
   ];
 }
 

@@ -1,7 +1,16 @@
 import { gzipSync } from "node:zlib";
 import { type Measurement, measurement } from "../../measurement";
 
-const SCREENS = ["/", "/pack", "/parcels", "/supplies", "/supplies/count", "/recipes", "/setup", "/setup/import"];
+const SCREENS = [
+  "/",
+  "/pack",
+  "/parcels",
+  "/supplies",
+  "/supplies/count",
+  "/recipes",
+  "/setup",
+  "/setup/import",
+];
 const TARGET_KB = 250;
 const TARGET_FONTS_KB = 90;
 const KB = 1_000;
@@ -21,16 +30,27 @@ export async function pageWeights(url: string): Promise<Measurement[]> {
     for (const style of styles) {
       for (const font of await fontsOf(url, style)) fonts.add(font);
     }
-    const bytes = await Promise.all(addresses.map(async (address) => gzipSync(await bodyOf(url, address)).length));
+    const bytes = await Promise.all(
+      addresses.map(async (address) => gzipSync(await bodyOf(url, address)).length),
+    );
     const value = bytes.reduce((sum, size) => sum + size, 0) / KB;
     weights.push(
-      measurement({ area: "foundation", name: `script and style of ${screen}`, value, unit: "kB", target: TARGET_KB }),
+      measurement({
+        area: "foundation",
+        name: `script and style of ${screen}`,
+        value,
+        unit: "kB",
+        target: TARGET_KB,
+      }),
     );
   }
   if (fonts.size === 0) throw new Error("No screen names a font: the measurement reads the wrong thing");
   const sizes = await Promise.all([...fonts].map(async (font) => (await bodyOf(url, font)).length));
   const value = sizes.reduce((sum, size) => sum + size, 0) / KB;
-  return [...weights, measurement({ area: "foundation", name: "fonts", value, unit: "kB", target: TARGET_FONTS_KB })];
+  return [
+    ...weights,
+    measurement({ area: "foundation", name: "fonts", value, unit: "kB", target: TARGET_FONTS_KB }),
+  ];
 }
 
 async function fontsOf(url: string, style: string): Promise<string[]> {
@@ -51,5 +71,7 @@ async function fetched(address: string): Promise<Response> {
 }
 
 function matches(text: string, pattern: RegExp): string[] {
-  return [...new Set([...text.matchAll(pattern)].flatMap(([, found]) => (found === undefined ? [] : [found])))];
+  return [
+    ...new Set([...text.matchAll(pattern)].flatMap(([, found]) => (found === undefined ? [] : [found]))),
+  ];
 }

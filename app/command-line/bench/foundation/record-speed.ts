@@ -20,7 +20,15 @@ export async function recordSpeed(url: string): Promise<Measurement[]> {
     if (run >= WARM_UPS) times.push(time);
   }
   const value = nearestRank(times, SHARE);
-  return [measurement({ area: "foundation", name: "record a parcel (95 of 100)", value, unit: "ms", target: TARGET_MS })];
+  return [
+    measurement({
+      area: "foundation",
+      name: "record a parcel (95 of 100)",
+      value,
+      unit: "ms",
+      target: TARGET_MS,
+    }),
+  ];
 }
 
 async function recordOne(url: string, run: number): Promise<number> {

@@ -21,9 +21,27 @@ export async function weeklyCheckSpeed(small: string, large: string): Promise<Me
   const few = await medianCheck(small);
   const many = await medianCheck(large);
   return [
-    measurement({ area, name: "weekly check, 10,000 parcels (median)", value: few, unit: "ms", target: TARGET_MS }),
-    measurement({ area, name: "weekly check, 100,000 parcels (median)", value: many, unit: "ms", target: TARGET_MS }),
-    measurement({ area, name: "weekly check, 100,000 to 10,000", value: many / few, unit: "times", target: TARGET_RATIO }),
+    measurement({
+      area,
+      name: "weekly check, 10,000 parcels (median)",
+      value: few,
+      unit: "ms",
+      target: TARGET_MS,
+    }),
+    measurement({
+      area,
+      name: "weekly check, 100,000 parcels (median)",
+      value: many,
+      unit: "ms",
+      target: TARGET_MS,
+    }),
+    measurement({
+      area,
+      name: "weekly check, 100,000 to 10,000",
+      value: many / few,
+      unit: "times",
+      target: TARGET_RATIO,
+    }),
   ];
 }
 
@@ -35,7 +53,8 @@ async function medianCheck(file: string): Promise<number> {
       const began = performance.now();
       const check = await weeklyCheckOn(db, GENERATED_TODAY);
       const time = performance.now() - began;
-      if (check === null || check.rows.length === 0) throw new Error("The generated shop gave no weekly check");
+      if (check === null || check.rows.length === 0)
+        throw new Error("The generated shop gave no weekly check");
       if (run >= WARM_UPS) times.push(time);
     }
     return nearestRank(times, MEDIAN);

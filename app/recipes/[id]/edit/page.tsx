@@ -23,11 +23,17 @@ export default async function EditRecipePage({ params, searchParams }: EditProps
   const { id } = await params;
   const asked = (await searchParams).style;
   const style = CUSHION_STYLES.find((one) => one === asked) ?? "paper";
-  const [itemTypes, recipes, supplies] = await Promise.all([itemTypesOf(db), recipesOf(db, { itemTypeId: id }), suppliesOf(db)]);
+  const [itemTypes, recipes, supplies] = await Promise.all([
+    itemTypesOf(db),
+    recipesOf(db, { itemTypeId: id }),
+    suppliesOf(db),
+  ]);
   const itemType = itemTypes.find((row) => row.id === id);
   if (itemType === undefined) notFound();
   const choices = (carton: boolean) =>
-    supplies.filter((supply) => (supply.kind === "carton") === carton).map(({ id: value, name: words }) => ({ value, words }));
+    supplies
+      .filter((supply) => (supply.kind === "carton") === carton)
+      .map(({ id: value, name: words }) => ({ value, words }));
   return (
     <Page
       finding={`${itemType.name} on ${style}: the card as it is done from a day on.`}

@@ -11,7 +11,11 @@ type LedgerProps = { readonly rows: readonly LedgerRow[]; readonly olderHref: st
 export function Ledger({ rows, olderHref }: LedgerProps) {
   if (rows.length === 0) return null;
   return (
-    <Section title="Every movement is kept" id="ledger" aside="Newest first. A wrong line is taken back by a line of its own.">
+    <Section
+      title="Every movement is kept"
+      id="ledger"
+      aside="Newest first. A wrong line is taken back by a line of its own."
+    >
       <ol className={styles.list}>
         {rows.map((row) => (
           <li key={row.id} className={styles.row}>
@@ -33,7 +37,9 @@ export function Ledger({ rows, olderHref }: LedgerProps) {
             </span>
             {row.canBeTakenBack ? (
               <details className={styles.takeBack}>
-                <summary aria-label={`Take back: ${row.when}, ${row.cause}, ${row.amount}`}>Take back</summary>
+                <summary aria-label={`Take back: ${row.when}, ${row.cause}, ${row.amount}`}>
+                  Take back
+                </summary>
                 <RecordForm
                   action={takeBack}
                   label={`Take back ${row.cause} of ${row.when}`}

@@ -19,7 +19,8 @@ export function Offers({ screen, shop }: OffersProps) {
     return (
       <Section title="Nobody sells this yet" id="offers">
         <p>
-          <Link href="/setup#suppliers">Add a supplier</Link> with its lead time first; its packs are added here.
+          <Link href="/setup#suppliers">Add a supplier</Link> with its lead time first; its packs are added
+          here.
         </p>
       </Section>
     );
@@ -64,13 +65,17 @@ function OfferWords({ offer, screen, shop }: OffersProps & { readonly offer: Off
     <div>
       <p className={styles.main}>
         {offer.pack}
-        <span className={styles.figure}>{offer.priceMinor === null ? "no price" : money(offer.priceMinor)}</span>
+        <span className={styles.figure}>
+          {offer.priceMinor === null ? "no price" : money(offer.priceMinor)}
+        </span>
       </p>
       <p className={styles.aside}>
         {supplier?.name ?? "a supplier no longer used"}
         {supplier === undefined ? "" : `, ${supplier.leadTimeDays} days`}
         {offer.priceMinor === null ? "" : ` · ${each(offer.priceMinor)}`}
-        {offer.breaks.map((step) => ` · from ${step.fromPacks}: ${money(step.priceMinor)}, ${each(step.priceMinor)}`).join("")}
+        {offer.breaks
+          .map((step) => ` · from ${step.fromPacks}: ${money(step.priceMinor)}, ${each(step.priceMinor)}`)
+          .join("")}
       </p>
     </div>
   );

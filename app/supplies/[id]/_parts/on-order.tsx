@@ -75,7 +75,13 @@ function OpenLine({ line, screen, shop, today }: OnOrderProps & { readonly line:
             tone="primary"
           />
         </details>
-        <RecordForm action={cancelOrder.bind(null, line.id)} label={`Cancel the order of ${packs}`} fields={[]} submit="Cancel the order" tone="plain" />
+        <RecordForm
+          action={cancelOrder.bind(null, line.id)}
+          label={`Cancel the order of ${packs}`}
+          fields={[]}
+          submit="Cancel the order"
+          tone="plain"
+        />
       </div>
     </li>
   );

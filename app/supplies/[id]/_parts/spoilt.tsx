@@ -15,7 +15,12 @@ export function Spoilt({ supply, today }: { readonly supply: Supply; readonly to
         label={`Spoilt ${supply.name}`}
         layout="line"
         fields={[
-          { name: "amount", label: word === "" ? "How many" : `How many ${word}`, kind: "number", required: true },
+          {
+            name: "amount",
+            label: word === "" ? "How many" : `How many ${word}`,
+            kind: "number",
+            required: true,
+          },
           { name: "words", label: "Why", kind: "text", hint: "torn, wet, end of the roll", required: true },
           { name: "on", label: "On", kind: "day", value: today },
         ]}

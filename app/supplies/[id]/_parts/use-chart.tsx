@@ -4,7 +4,7 @@ import { formatDay } from "#lib/units/day-text";
 import { type UseUnit, unitWord } from "#lib/units/use-unit";
 import { Section } from "../../../_parts/section";
 import { niceTop } from "../nice-top";
-import { useFinding } from "../use-finding";
+import { findingOfUse } from "../use-finding";
 import type { UseWeek } from "../use-weeks";
 import styles from "./use-chart.module.css";
 
@@ -26,7 +26,7 @@ export function UseChart({ weeks, unit }: UseChartProps) {
       </Section>
     );
   }
-  const finding = useFinding(weeks, unit);
+  const finding = findingOfUse(weeks, unit);
   return (
     <Section title={finding} id="use">
       <Bars weeks={weeks} unit={unit} finding={finding} />
@@ -53,7 +53,13 @@ function Bars({ weeks, unit, finding }: UseChartProps & { readonly finding: stri
       </text>
       {[0, top / 2, top].map((tick) => (
         <g key={tick}>
-          <line x1={LEFT} x2={WIDTH} y1={floor - height(tick)} y2={floor - height(tick)} className={styles.grid} />
+          <line
+            x1={LEFT}
+            x2={WIDTH}
+            y1={floor - height(tick)}
+            y2={floor - height(tick)}
+            className={styles.grid}
+          />
           <text x={LEFT - 8} y={floor - height(tick) + 4} textAnchor="end" className={styles.label}>
             {tick}
           </text>
@@ -105,7 +111,9 @@ function UseTable({ weeks, unit }: UseChartProps) {
               <td>{words(week.packed)}</td>
               <td>{words(week.spoilt)}</td>
               <td>{words(week.cameIn)}</td>
-              <td>{week.countDifference > 0 ? `+${words(week.countDifference)}` : words(week.countDifference)}</td>
+              <td>
+                {week.countDifference > 0 ? `+${words(week.countDifference)}` : words(week.countDifference)}
+              </td>
             </tr>
           ))}
         </tbody>

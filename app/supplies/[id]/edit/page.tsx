@@ -10,11 +10,17 @@ import { supplyFields } from "../../supply-fields";
 export const metadata: Metadata = { title: "Change a supply" };
 
 /** A supply's name, sizes and weights. */
-export default async function EditSupplyPage({ params }: { readonly params: Promise<{ readonly id: string }> }) {
+export default async function EditSupplyPage({
+  params,
+}: {
+  readonly params: Promise<{ readonly id: string }>;
+}) {
   const { db, shop } = await shopNow();
   const supply = await supplyOf(db, (await params).id);
   if (supply === null) notFound();
-  const guess = supply.guessed ? "These figures are common practice, not yours yet: weigh and measure once. " : "";
+  const guess = supply.guessed
+    ? "These figures are common practice, not yours yet: weigh and measure once. "
+    : "";
   return (
     <Page
       width="narrow"
