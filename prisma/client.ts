@@ -50,7 +50,14 @@ class SettledAdapter extends PrismaBetterSqlite3 {
   }
 }
 
-const writers = new WeakMap<Database, PrismaClient>();
+declare global {
+  // One per process, also across the copies of this module that a bundler makes.
+  var waddingWriters: WeakMap<Database, PrismaClient> | undefined;
+  var waddingDatabase: Promise<Database> | undefined;
+}
+
+globalThis.waddingWriters ??= new WeakMap();
+const writers = globalThis.waddingWriters;
 
 /**
  * Opens a migrated database file with one connection to read and one to write. They are two because
@@ -100,11 +107,6 @@ export async function inTransaction<T>(db: Database, work: (tx: Transaction) => 
 /** Path of the database file: WADDING_DATABASE, or data/wadding.db under the working directory. */
 export function databaseFile(): string {
   return resolve(process.env.WADDING_DATABASE ?? "data/wadding.db");
-}
-
-declare global {
-  // One per process, also across the copies of this module that a bundler makes.
-  var waddingDatabase: Promise<Database> | undefined;
 }
 
 /** The process-wide database of the program. */

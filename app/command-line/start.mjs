@@ -6,6 +6,7 @@ import { nextBuild } from "./set-up/next-build.mjs";
 import { root } from "./set-up/root.mjs";
 import { runTypeScript } from "./set-up/run.mjs";
 import { setUp } from "./set-up/set-up.mjs";
+import { sweepImports } from "./set-up/sweep-imports.mjs";
 import { wantedPort } from "./set-up/wanted-port.mjs";
 
 const USAGE = `npm start [-- --demo] [-- --port 3000]
@@ -28,6 +29,7 @@ await command(async () => {
   process.env.WADDING_DATABASE = file;
   await setUp();
   await migrate(file);
+  await sweepImports(file);
   if (values.demo) await runTypeScript("app/command-line/load-demo.ts", [file], { output: "stderr" });
   await nextBuild();
   // The framework looks at this when it is loaded.

@@ -7,7 +7,7 @@ import type { ShopTerms, SupplyOutlookInput } from "#lib/replenishment/supply-ou
 import { type ToCount, toCount } from "#lib/replenishment/to-count";
 import type { Day } from "#lib/units/day";
 
-export type { CheckAction, CheckRow, ExplanationLine, OfferPacks } from "#lib/replenishment/check-row";
+export type { CheckRow } from "#lib/replenishment/check-row";
 export type { ShopTerms, SupplyOutlookInput } from "#lib/replenishment/supply-outlook-input";
 
 /** What a weekly check says. */

@@ -24,7 +24,7 @@ export async function ClosedDays({ db }: { readonly db: Database }) {
             </span>
             <RecordForm
               action={dropClosedSpan.bind(null, span.id)}
-              label={`Take off ${span.words}`}
+              label={`Take off ${span.words} from ${span.fromDay}`}
               fields={[]}
               submit="Take off"
               tone="plain"

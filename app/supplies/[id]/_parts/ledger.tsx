@@ -42,7 +42,7 @@ export function Ledger({ rows, olderHref }: LedgerProps) {
                 </summary>
                 <RecordForm
                   action={takeBack}
-                  label={`Take back ${row.cause} of ${row.when}`}
+                  label={`Take back line ${row.id}: ${row.cause} of ${row.when}`}
                   fields={[
                     { name: "movementId", label: "", kind: "hidden", value: String(row.id) },
                     { name: "reason", label: "Why", kind: "text", required: true },

@@ -69,7 +69,7 @@ function OpenLine({ line, screen, shop, today }: OnOrderProps & { readonly line:
           <summary>It came</summary>
           <RecordForm
             action={receive.bind(null, supply.id)}
-            label={`Receive ${packs} of ${supply.name}`}
+            label={`Receive ${packs} of ${supply.name} due ${line.expectedOn}, ordered ${line.placedOn}`}
             fields={receiveFields({ screen, shop, today, key: randomUUID(), line })}
             submit="Book into stock"
             tone="primary"
@@ -77,7 +77,7 @@ function OpenLine({ line, screen, shop, today }: OnOrderProps & { readonly line:
         </details>
         <RecordForm
           action={cancelOrder.bind(null, line.id)}
-          label={`Cancel the order of ${packs}`}
+          label={`Cancel the order of ${packs} due ${line.expectedOn}, ordered ${line.placedOn}`}
           fields={[]}
           submit="Cancel the order"
           tone="plain"

@@ -7,6 +7,7 @@ import styles from "../../import.module.css";
 
 const answer = z.object({ state: z.string(), rowsRead: z.number() });
 const ASK_EVERY_MS = 700;
+const REFRESH_AGAIN_MS = 10_000;
 
 type ProgressProps = { readonly runId: string; readonly state: string; readonly rowsRead: number };
 
@@ -15,14 +16,17 @@ export function Progress({ runId, state, rowsRead }: ProgressProps) {
   const router = useRouter();
   const [rows, setRows] = useState(rowsRead);
   useEffect(() => {
-    const timer = setInterval(async () => {
-      const response = await fetch(`/api/imports/${runId}`, { cache: "no-store" });
-      if (!response.ok) return;
-      const now = answer.parse(await response.json());
-      setRows(now.rowsRead);
-      if (now.state !== state) router.refresh();
-    }, ASK_EVERY_MS);
-    return () => clearInterval(timer);
+    let timer: ReturnType<typeof setTimeout>;
+    async function ask() {
+      const now = await progressOf(runId);
+      if (now !== null) setRows(now.rowsRead);
+      const hasMovedOn = now !== null && now.state !== state;
+      if (hasMovedOn) router.refresh();
+      // The refreshed page takes this part away; asking again at once would only hold it up.
+      timer = setTimeout(ask, hasMovedOn ? REFRESH_AGAIN_MS : ASK_EVERY_MS);
+    }
+    timer = setTimeout(ask, ASK_EVERY_MS);
+    return () => clearTimeout(timer);
   }, [runId, state, router]);
   return (
     <>
@@ -32,4 +36,15 @@ export function Progress({ runId, state, rowsRead }: ProgressProps) {
       </p>
     </>
   );
+}
+
+/** How far the run is; null where the program does not answer just now. */
+async function progressOf(runId: string): Promise<z.infer<typeof answer> | null> {
+  try {
+    const response = await fetch(`/api/imports/${runId}`, { cache: "no-store" });
+    return response.ok ? answer.parse(await response.json()) : null;
+  } catch (error) {
+    if (error instanceof TypeError) return null;
+    throw error;
+  }
 }

@@ -1,0 +1,11 @@
+import { closeDatabase, openDatabase } from "#prisma/client";
+import { sweepUnfinishedImports } from "#prisma/records/import/sweep-unfinished-imports";
+
+const file = process.argv[2];
+if (file === undefined) throw new RangeError("sweep-imports requires the path of a database, got none");
+
+const db = await openDatabase(file);
+const cancelled = await sweepUnfinishedImports(db);
+await closeDatabase(db);
+if (cancelled > 0)
+  console.log(`Cleared ${cancelled} import(s) that had stopped half-way; nothing of them was booked`);
