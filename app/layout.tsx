@@ -20,6 +20,9 @@ const sans = localFont({
   display: "swap",
 });
 
+// Every screen reads the shop's own database at the time it is asked for.
+export const dynamic = "force-dynamic";
+
 export const metadata: Metadata = {
   title: { default: "This week · wadding", template: "%s · wadding" },
   description: "What packing supplies to order, and by which day.",

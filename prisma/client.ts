@@ -106,7 +106,7 @@ export async function inTransaction<T>(db: Database, work: (tx: Transaction) => 
 
 /** Path of the database file: WADDING_DATABASE, or data/wadding.db under the working directory. */
 export function databaseFile(): string {
-  return resolve(process.env.WADDING_DATABASE ?? "data/wadding.db");
+  return resolve(/* turbopackIgnore: true */ process.env.WADDING_DATABASE ?? "data/wadding.db");
 }
 
 /** The process-wide database of the program. */

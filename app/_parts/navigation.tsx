@@ -12,7 +12,7 @@ const PACK: Screen = { href: "/pack", name: "Pack" };
 const PARCELS: Screen = { href: "/parcels", name: "Parcels" };
 const SUPPLIES: Screen = { href: "/supplies", name: "Supplies" };
 const RECIPES: Screen = { href: "/recipes", name: "Recipes" };
-const IMPORT: Screen = { href: "/import", name: "Import" };
+const IMPORT: Screen = { href: "/setup/import", name: "Import" };
 const SETUP: Screen = { href: "/setup", name: "Setup" };
 
 const ON_THE_DESK = [THIS_WEEK, PACK, PARCELS, SUPPLIES, RECIPES, IMPORT, SETUP];
@@ -70,5 +70,6 @@ function ScreenLink({ screen, path }: { readonly screen: Screen; readonly path: 
 }
 
 function isHere(path: string, screen: Screen): boolean {
+  if (screen !== IMPORT && path.startsWith(IMPORT.href)) return false;
   return path === screen.href || (screen.href !== "/" && path.startsWith(`${screen.href}/`));
 }

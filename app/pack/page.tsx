@@ -8,8 +8,6 @@ import { packedTodayFinding } from "./packed-today-finding";
 import { readPackingChoices } from "./read-packing-choices";
 
 export const metadata: Metadata = { title: "Pack" };
-export const dynamic = "force-dynamic";
-
 /** What do I reach for, which carton, what will it weigh, and is it recorded? */
 export default async function PackPage() {
   const shop = await shopNow();

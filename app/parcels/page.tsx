@@ -13,8 +13,6 @@ import { parcelsFinding } from "./parcels-finding";
 import { readParcelsSeen } from "./read-parcels-seen";
 
 export const metadata: Metadata = { title: "Parcels" };
-export const dynamic = "force-dynamic";
-
 const PARCELS_PER_PAGE = 50;
 
 type ParcelsPageProps = { readonly searchParams: Promise<Record<string, string | string[] | undefined>> };

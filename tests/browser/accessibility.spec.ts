@@ -13,7 +13,7 @@ const SCREENS = [
   "/supplies/count",
   "/supplies/new",
   "/recipes",
-  "/import",
+  "/setup/import",
   "/setup",
 ];
 const PHONE = { width: 390, height: 844 };

@@ -16,7 +16,7 @@ const SCREENS = [
   "/supplies",
   "/supplies/count",
   "/recipes",
-  "/import",
+  "/setup/import",
   "/setup",
   "/nothing",
 ];

@@ -13,8 +13,6 @@ import { ParcelTrace } from "../_parts/parcel-trace";
 import { parcelFinding } from "../parcel-finding";
 
 export const metadata: Metadata = { title: "Parcel" };
-export const dynamic = "force-dynamic";
-
 type ParcelPageProps = { readonly params: Promise<{ readonly id: string }> };
 
 /** One parcel: what it took and cost, what became of it, and what can be put right. */

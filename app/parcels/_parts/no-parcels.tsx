@@ -13,7 +13,7 @@ export function NoParcels({ isFiltered }: { readonly isFiltered: boolean }) {
     <p>
       No parcel is recorded yet. Under <Link href="/pack">Pack</Link> tap what you packed and record it: from
       then on this list says what each one took and cost. Parcels kept in a table so far come in by{" "}
-      <Link href="/import">Import</Link>.
+      <Link href="/setup/import">Import</Link>.
     </p>
   );
 }

@@ -1,5 +1,4 @@
 import Link from "next/link";
-import { connection } from "next/server";
 import { importRunsOf } from "#prisma/records/import/import-runs";
 import { Page } from "../../_parts/page";
 import { Section } from "../../_parts/section";
@@ -12,8 +11,7 @@ export const metadata = { title: "Import" };
 const RUNS_SHOWN = 10;
 
 /** Import: which parcels does another program know of? */
-export default async function ImportPage() {
-  await connection();
+export default function ImportPage() {
   const runs = withImportConnection((db) => importRunsOf(db, RUNS_SHOWN));
   return (
     <Page

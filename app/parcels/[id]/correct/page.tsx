@@ -9,8 +9,6 @@ import { readPackingChoices } from "../../../pack/read-packing-choices";
 import { draftOfParcel } from "../../draft-of-parcel";
 
 export const metadata: Metadata = { title: "Correct a parcel" };
-export const dynamic = "force-dynamic";
-
 type CorrectPageProps = { readonly params: Promise<{ readonly id: string }> };
 
 /** The parcel on the bench again, as it was recorded, to be put right. */

@@ -1,5 +1,4 @@
 import { notFound } from "next/navigation";
-import { connection } from "next/server";
 import { importRunOf } from "#prisma/records/import/import-runs";
 import { Page } from "../../../_parts/page";
 import { withImportConnection } from "../../../import/with-import-connection";
@@ -10,7 +9,6 @@ export const metadata = { title: "Import" };
 
 /** One import: what would this file book? */
 export default async function ImportRunPage({ params }: { params: Promise<{ id: string }> }) {
-  await connection();
   const { id } = await params;
   const run = withImportConnection((db) => importRunOf(db, id));
   if (run === null) notFound();
