@@ -27,7 +27,7 @@ async function verdict({ name, work }) {
     return { name, passed: true, output: await work() };
   } catch (error) {
     if (!(error instanceof CommandFailed)) throw error;
-    return { name, passed: false, output: error.output };
+    return { name, passed: false, output: `${error.output}\n${error.message}` };
   }
 }
 

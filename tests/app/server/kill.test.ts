@@ -32,8 +32,13 @@ async function startServer(): Promise<{ child: ChildProcess; port: number }> {
     env: { ...process.env, NODE_ENV: "production", WADDING_DATABASE: shop.file },
     stdio: ["ignore", "pipe", "inherit"],
   });
-  const [first] = await once(child.stdout, "data");
-  return { child, port: Number(String(first).trim()) };
+  let said = "";
+  for await (const chunk of child.stdout) {
+    said += String(chunk);
+    const port = /^port (\d+)$/m.exec(said)?.[1];
+    if (port !== undefined) return { child, port: Number(port) };
+  }
+  throw new Error(`The server ended before it answered: ${said}`);
 }
 
 /** Records parcels one after the other until the server is gone; gives each key that was acknowledged. */
@@ -68,14 +73,19 @@ describe("a server killed while parcels are recorded", () => {
       for (let kill = 0; kill < KILLS; kill += 1) {
         const { child, port } = await startServer();
         const clients = Array.from({ length: CLIENTS }, (_, client) =>
-          recordUntilGone(port, `k${kill}-${client}`, acknowledged),
+          recordUntilGone(port, `kill-${kill}-client-${client}`, acknowledged),
         );
         const before = acknowledged.length;
-        while (acknowledged.length === before) await pause(2);
+        const recording = Promise.all(clients);
+        const gone = recording.then(() => "gone" as const);
+        while (acknowledged.length === before) {
+          if ((await Promise.race([pause(2), gone])) === "gone")
+            throw new Error("No parcel was acknowledged");
+        }
         await pause((chance.next().value ?? 0) * 150);
         child.kill("SIGKILL");
         await once(child, "exit");
-        await Promise.all(clients);
+        await recording;
         const db = await openDatabase(shop.file);
         const kept = new Set((await db.parcel.findMany({ select: { id: true } })).map((row) => row.id));
         expect(acknowledged.filter((id) => !kept.has(id))).toEqual([]);

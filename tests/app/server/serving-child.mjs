@@ -2,4 +2,4 @@
 import { serve } from "../../../app/server/serve.mjs";
 
 const { port } = await serve({ folder: process.cwd(), port: 3900, exactly: false });
-process.stdout.write(`${port}\n`);
+process.stdout.write(`port ${port}\n`);
