@@ -7,5 +7,6 @@ export default defineConfig({
     environment: "node",
     testTimeout: 30_000,
     hookTimeout: 60_000,
+    maxWorkers: 2,
   },
 });
