@@ -38,7 +38,10 @@ for (const address of SCREENS) {
       await page.setViewportSize(PHONE);
       await page.goto(address);
       await expectAccessible(page);
-      const { scrollWidth, clientWidth } = await page.evaluate(() => document.documentElement);
+      const { scrollWidth, clientWidth } = await page.evaluate(() => ({
+        scrollWidth: document.documentElement.scrollWidth,
+        clientWidth: document.documentElement.clientWidth,
+      }));
       expect(scrollWidth).toBeLessThanOrEqual(clientWidth);
     });
   });
