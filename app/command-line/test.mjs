@@ -7,7 +7,13 @@ import { nextBuild } from "./set-up/next-build.mjs";
 import { CommandFailed, runPackage } from "./set-up/run.mjs";
 import { setUp } from "./set-up/set-up.mjs";
 import { startServer } from "./set-up/start-server.mjs";
-import { playwrightTally, sumTallies, tallyWords, vitestTally } from "./set-up/test-tally.mjs";
+import {
+  heldAgainstEnd,
+  playwrightTally,
+  sumTallies,
+  tallyWords,
+  vitestTally,
+} from "./set-up/test-tally.mjs";
 
 /** The last and the first place on earth where a day begins: what depends on the clock's zone shows in one of them. */
 const EARLIEST_DAY = "Pacific/Kiritimati";
@@ -42,10 +48,10 @@ await command(async () => {
  */
 async function unitTests(report, timeZone, args) {
   const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
-  await toItsEnd(() =>
+  const ended = await toItsEnd(() =>
     runPackage("vitest/vitest.mjs", ["run", ...reporters, ...args], { env: { TZ: timeZone } }),
   );
-  return vitestTally(readReport(report));
+  return heldAgainstEnd(vitestTally(readReport(report)), ended);
 }
 
 /**
@@ -55,9 +61,10 @@ async function unitTests(report, timeZone, args) {
  */
 async function browserTests(folder, browser) {
   const report = join(folder, "browser.json");
+  let ended = false;
   const server = await startServer(join(folder, "demo.db"), ["--demo"]);
   try {
-    await toItsEnd(() =>
+    ended = await toItsEnd(() =>
       runPackage("@playwright/test/cli.js", ["test"], {
         env: { WADDING_BASE_URL: server.url, WADDING_BROWSER: browser, WADDING_TEST_REPORT: report },
       }),
@@ -65,19 +72,22 @@ async function browserTests(folder, browser) {
   } finally {
     await server.stop();
   }
-  return playwrightTally(readReport(report));
+  return heldAgainstEnd(playwrightTally(readReport(report)), ended);
 }
 
 /**
  * A runner with failed tests ends with an error; its report says which, so the other runners still get their turn.
  *
  * @param {() => Promise<string>} runner
+ * @returns {Promise<boolean>} whether the runner itself ended well
  */
 async function toItsEnd(runner) {
   try {
     await runner();
+    return true;
   } catch (error) {
     if (!(error instanceof CommandFailed)) throw error;
+    return false;
   }
 }
 

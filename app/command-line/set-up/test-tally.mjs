@@ -36,6 +36,18 @@ export function playwrightTally(report) {
 }
 
 /**
+ * A runner that ended badly without a failed test lost some on the way (a worker that was killed, an error
+ * outside every test): that counts as one failure.
+ *
+ * @param {Tally} tally
+ * @param {boolean} endedWell
+ * @returns {Tally}
+ */
+export function heldAgainstEnd(tally, endedWell) {
+  return endedWell || tally.failed > 0 ? tally : { ...tally, failed: 1 };
+}
+
+/**
  * @param {readonly Tally[]} tallies
  * @returns {Tally}
  */

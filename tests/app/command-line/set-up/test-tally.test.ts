@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  heldAgainstEnd,
   playwrightTally,
   sumTallies,
   tallyWords,
@@ -25,6 +26,12 @@ describe("the tally of the tests", () => {
   it("counts a journey that passed only on a second try, and an error outside the journeys, as failures", () => {
     const report = { stats: { expected: 5, unexpected: 1, flaky: 1, skipped: 0 }, errors: [{}] };
     expect(playwrightTally(report)).toEqual({ passed: 5, failed: 3, skipped: 0 });
+  });
+
+  it("counts a runner that ended badly without a failed test as a failure", () => {
+    expect(heldAgainstEnd({ passed: 9, failed: 0, skipped: 0 }, false).failed).toBe(1);
+    expect(heldAgainstEnd({ passed: 9, failed: 2, skipped: 0 }, false).failed).toBe(2);
+    expect(heldAgainstEnd({ passed: 9, failed: 0, skipped: 0 }, true).failed).toBe(0);
   });
 
   it("adds up and is said in one line", () => {
