@@ -2,7 +2,7 @@ import { database } from "#prisma/client";
 import type { ParcelBody } from "#prisma/records/parcel-body";
 import { recipesOf } from "#prisma/records/recipes";
 import { shopOf } from "#prisma/records/shop";
-import { suppliesOf } from "#prisma/records/supplies";
+import { unitsOfSupplies } from "#prisma/records/supplies";
 import { type ParcelAnswer, problemsAnswer } from "./parcel-answer";
 import { parcelBody } from "./parcel-body";
 import { parcelForm } from "./parcel-form";
@@ -39,7 +39,8 @@ export async function readParcelRequest(request: Request, key: string | null): P
       ]),
     };
   }
-  const [supplies, recipes] = await Promise.all([suppliesOf(db, { retired: true }), recipesOf(db)]);
+  const itemTypeIds = form.data.pieces.map((piece) => piece.itemTypeId);
+  const [supplies, recipes] = await Promise.all([unitsOfSupplies(db), recipesOf(db, { itemTypeIds })]);
   const read = parcelBody(form.data, {
     measures: shop.measures,
     minorDigits: shop.minorDigits,

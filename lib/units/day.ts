@@ -4,6 +4,8 @@ import type { Brand } from "#lib/units/brand";
 export type Day = Brand<string, "day">;
 
 const MILLISECONDS_PER_DAY = 86_400_000;
+/** Days of each month, January first; February in a leap year has one more. */
+const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 /** 1 January 1970, the day zero of the count below, was a Thursday. */
 const WEEKDAY_OF_DAY_ZERO = 4;
 
@@ -16,8 +18,15 @@ const WEEKDAY_OF_DAY_ZERO = 4;
  */
 export function isDay(text: string): text is Day {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
-  const time = Date.parse(`${text}T00:00:00Z`);
-  return !Number.isNaN(time) && textOf(time) === text;
+  const month = Number(text.slice(5, 7));
+  const date = Number(text.slice(8));
+  const leapDay = month === 2 && isLeapYear(Number(text.slice(0, 4))) ? 1 : 0;
+  return date >= 1 && date <= (MONTH_DAYS[month - 1] ?? 0) + leapDay;
+}
+
+/** Gregorian calendar, ISO 8601. */
+function isLeapYear(year: number): boolean {
+  return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
 }
 
 /**

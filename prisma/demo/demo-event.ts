@@ -1,10 +1,10 @@
 import type { Instant } from "#lib/units/instant";
 import type { Database } from "#prisma/client";
-import type { PackedParcel } from "#prisma/demo/record-parcels-together";
+import type { NewParcel } from "#prisma/records/parcels";
 
 /** Something that the demo shop's people recorded, and when: a parcel as usual, or anything else. */
 export type DemoEvent =
-  | { readonly at: Instant; readonly packed: PackedParcel }
+  | { readonly at: Instant; readonly packed: NewParcel }
   | {
       readonly at: Instant;
       readonly packed?: undefined;

@@ -72,8 +72,8 @@ export function parcelEvents(parcel: DemoParcel, clock: ReturnType<typeof demoCl
 
 type LoneEvent = Extract<DemoEvent, { packed?: undefined }>;
 
-function packedEvent({ body, recipeIds }: DemoParcel, at: Instant): DemoEvent {
-  return { at, packed: { body, recipeIds, at } };
+function packedEvent({ body }: DemoParcel, at: Instant): DemoEvent {
+  return { at, packed: { body, at, origin: null } };
 }
 
 function firstLineTwice(body: ParcelBody): ParcelBody {

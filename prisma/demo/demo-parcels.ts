@@ -17,8 +17,6 @@ export type DemoParcel = {
   readonly fate: DemoFate;
   /** Minutes after the day began. */
   readonly minute: number;
-  /** Recipe that held, by item type. */
-  readonly recipeIds: ReadonlyMap<string, string>;
 };
 
 /** Parcels a week in an ordinary month, and how each month from January differs: a peak before the year's end. */
@@ -61,8 +59,8 @@ export function demoParcels(
     return Array.from({ length: count }, (_, index) => {
       order += 1;
       const fate = pickByShare(random, FATES).fate;
-      const { body, recipeIds } = packedParcel(random, calendar, recipes, { packedOn, order });
-      return { body, recipeIds, fate, minute: OPENS_AT_MINUTE + index * MINUTES_A_PARCEL };
+      const body = packedParcel(random, calendar, recipes, { packedOn, order });
+      return { body, fate, minute: OPENS_AT_MINUTE + index * MINUTES_A_PARCEL };
     });
   });
 }
@@ -72,7 +70,7 @@ function packedParcel(
   calendar: DemoCalendar,
   recipes: readonly RecipeVersion[],
   parcel: { readonly packedOn: Day; readonly order: number },
-): Pick<DemoParcel, "body" | "recipeIds"> {
+): ParcelBody {
   const itemTypeId = pickByShare(random, DEMO_ITEMS).id;
   const pieces = itemTypeId === "mug" ? pickByShare(random, MUGS).pieces : 1;
   const style = styleOn(random, calendar, parcel.packedOn);
@@ -81,7 +79,7 @@ function packedParcel(
     throw new RangeError(`demoParcels requires a ${style} recipe of ${itemTypeId}, got none`);
   const bill = billOfMaterials({ parts: [{ itemTypeId, pieces, recipe }] });
   const unusual = random() < 0.01;
-  const body: ParcelBody = {
+  return {
     id: `demo-${parcel.order}`,
     packedOn: parcel.packedOn,
     style,
@@ -97,7 +95,6 @@ function packedParcel(
     unusual,
     note: unusual ? "A gift: wrapped twice" : null,
   };
-  return { body, recipeIds: new Map([[itemTypeId, recipe.id]]) };
 }
 
 const MUGS = [

@@ -1,6 +1,7 @@
-import type { Database } from "#prisma/client";
+import { type Database, inTransaction } from "#prisma/client";
 import type { DemoEvent } from "#prisma/demo/demo-event";
-import { type PackedParcel, recordParcelsTogether } from "#prisma/demo/record-parcels-together";
+import { type NewParcel, recordNewParcels } from "#prisma/records/parcels";
+import { shopIn } from "#prisma/records/shop";
 
 const DEVICE = "demo";
 
@@ -14,7 +15,7 @@ const DEVICE = "demo";
  */
 export async function recordEvents(db: Database, events: readonly DemoEvent[]): Promise<void> {
   const inOrder = events.toSorted((a, b) => (a.at < b.at ? -1 : Number(a.at > b.at)));
-  let run: PackedParcel[] = [];
+  let run: NewParcel[] = [];
   for (const event of inOrder) {
     const sameDay = run[0] === undefined || run[0].body.packedOn === event.packed?.body.packedOn;
     if (event.packed === undefined || !sameDay) {
@@ -27,7 +28,9 @@ export async function recordEvents(db: Database, events: readonly DemoEvent[]): 
   await recordRun(db, run);
 }
 
-async function recordRun(db: Database, run: readonly PackedParcel[]): Promise<void> {
+async function recordRun(db: Database, run: readonly NewParcel[]): Promise<void> {
   const last = run.at(-1);
-  if (last !== undefined) await recordParcelsTogether(db, run, { device: DEVICE, now: last.at });
+  if (last === undefined) return;
+  const by = { device: DEVICE, now: last.at };
+  await inTransaction(db, async (tx) => recordNewParcels(tx, run, { shop: await shopIn(tx), by }));
 }

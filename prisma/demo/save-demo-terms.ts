@@ -57,7 +57,7 @@ async function saveItemNames(db: Database): Promise<void> {
 
 /** The mug's card says a sheet more since its counts kept coming out short. */
 async function saveNewMugRecipe(db: Database, calendar: DemoCalendar, now: Instant): Promise<void> {
-  const recipes = await recipesOf(db, { itemTypeId: "mug" });
+  const recipes = await recipesOf(db, { itemTypeIds: ["mug"] });
   const paper = recipes.find((recipe) => recipe.style === "paper");
   if (paper === undefined) throw new RangeError("saveDemoTerms requires the mug's paper recipe, got none");
   const last = paper.steps.findLast((step) => step.supplyId === "packing-paper");

@@ -4,10 +4,11 @@ import { endOfDay, instant, shopDay } from "#lib/units/instant";
 import { type Database, inTransaction, type Transaction } from "../client";
 import { appendMovements, type MovementDraft, type Recorder } from "./ledger";
 import { type ParcelBody, parcelBodyHash } from "./parcel-body";
-import { addParcelToDay } from "./parcel-day";
-import { type OrderSeen, parcelDrafts, saveParcelParts, unknownReference } from "./parcel-parts";
+import { addParcelsToDays } from "./parcel-day";
+import { type OrderSeen, parcelDrafts, saveParcelParts } from "./parcel-parts";
 import { effectiveAt, parcelColumns, reversalOf, standingMovements } from "./parcels";
 import { shopIn } from "./shop";
+import { unknownReference } from "./unknown-reference";
 
 /** What came of a change to a parcel. */
 export type CorrectionOutcome =
@@ -45,9 +46,12 @@ export async function correctParcelIn(
   const unknown = await unknownReference(tx, body);
   if (unknown !== null) return unknown;
   const moved = parcel.packedOn !== body.packedOn || body.countedSameDay !== undefined;
-  const when = moved ? await effectiveAt(tx, body, by) : { kind: "at" as const, at: parcel.effectiveAt };
+  const shop = await shopIn(tx);
+  const when = moved
+    ? await effectiveAt(tx, { body, shop, by })
+    : { kind: "at" as const, at: parcel.effectiveAt };
   if (when.kind === "ask-count-order") return when;
-  await addParcelToDay(tx, parcelAsBody(parcel), -1);
+  await addParcelsToDays(tx, [parcelAsBody(parcel)], -1);
   await tx.parcelPiece.deleteMany({ where: { parcelId: body.id } });
   await tx.parcelCarton.deleteMany({ where: { parcelId: body.id } });
   await tx.orderParcel.deleteMany({ where: { parcelId: body.id } });
@@ -60,9 +64,9 @@ export async function correctParcelIn(
       revision: { increment: 1 },
     },
   });
-  const warnings = await saveParcelParts(tx, body);
+  const warnings = await saveParcelParts(tx, [body], shop);
   await bookChanges(tx, body, when.at, by);
-  await addParcelToDay(tx, body, 1);
+  await addParcelsToDays(tx, [body], 1);
   return { kind: "corrected", parcelId: body.id, warnings };
 }
 
@@ -115,7 +119,7 @@ export async function voidParcel(
       standing.map((movement) => reversalOf(movement, reason)),
       by,
     );
-    await addParcelToDay(tx, parcelAsBody(parcel), -1);
+    await addParcelsToDays(tx, [parcelAsBody(parcel)], -1);
     return { kind: "voided" };
   });
 }

@@ -1,4 +1,5 @@
 import type { Transaction } from "../client";
+import { Prisma } from "../generated/client";
 import type { ParcelBody } from "./parcel-body";
 
 /** The item type that a parcel counts under: most pieces, the first by id among equals. */
@@ -7,31 +8,65 @@ export function leadingItemType(pieces: ParcelBody["pieces"]): string {
   return ordered[0]?.itemTypeId ?? "";
 }
 
+/** What the day roll-up is kept by. */
+export type DayParcel = Pick<ParcelBody, "packedOn" | "zoneId" | "unusual" | "pieces"> & {
+  readonly style: string;
+  readonly cartons: readonly { readonly supplyId: string | null }[];
+};
+
+type DayRow = {
+  readonly parcel: DayParcel;
+  readonly itemTypeId: string;
+  readonly parcels: number;
+  readonly pieces: number;
+};
+
 /**
- * Adds a parcel to the day roll-up, or takes it out again. The parcel counts once, under its leading
+ * Adds parcels to the day roll-up, or takes them out again. A parcel counts once, under its leading
  * item type; its pieces count under each type.
  *
  * @param tx the open transaction
- * @param parcel what the roll-up is kept by
+ * @param parcels what to add or take out
  * @param sign 1 to add, -1 to take out
  */
-export async function addParcelToDay(
+export async function addParcelsToDays(
   tx: Transaction,
-  parcel: Pick<ParcelBody, "packedOn" | "zoneId" | "unusual" | "pieces" | "cartons"> & {
-    readonly style: string;
-  },
+  parcels: readonly DayParcel[],
   sign: 1 | -1,
 ): Promise<void> {
-  const leading = leadingItemType(parcel.pieces);
-  const cartonId = parcel.cartons[0]?.supplyId ?? "";
-  for (const part of parcel.pieces) {
-    const parcels = part.itemTypeId === leading ? sign : 0;
-    await tx.$executeRaw`
-      INSERT INTO "ParcelDay" ("day", "itemTypeId", "style", "cartonId", "zoneId", "unusual", "parcels", "pieces")
-      VALUES (${parcel.packedOn}, ${part.itemTypeId}, ${parcel.style}, ${cartonId}, ${parcel.zoneId ?? ""},
-        ${parcel.unusual}, ${parcels}, ${sign * part.pieces})
-      ON CONFLICT ("day", "itemTypeId", "style", "cartonId", "zoneId", "unusual") DO UPDATE SET
-        "parcels" = "ParcelDay"."parcels" + excluded."parcels",
-        "pieces" = "ParcelDay"."pieces" + excluded."pieces"`;
+  const values = dayRows(parcels).map(
+    ({ parcel, itemTypeId, parcels: count, pieces }) =>
+      Prisma.sql`(${parcel.packedOn}, ${itemTypeId}, ${parcel.style}, ${outerCarton(parcel)}, ${parcel.zoneId ?? ""},
+        ${parcel.unusual}, ${sign * count}, ${sign * pieces})`,
+  );
+  if (values.length === 0) return;
+  await tx.$executeRaw`
+    INSERT INTO "ParcelDay" ("day", "itemTypeId", "style", "cartonId", "zoneId", "unusual", "parcels", "pieces")
+    VALUES ${Prisma.join(values)}
+    ON CONFLICT ("day", "itemTypeId", "style", "cartonId", "zoneId", "unusual") DO UPDATE SET
+      "parcels" = "ParcelDay"."parcels" + excluded."parcels",
+      "pieces" = "ParcelDay"."pieces" + excluded."pieces"`;
+}
+
+function dayRows(parcels: readonly DayParcel[]): DayRow[] {
+  const sums = new Map<string, DayRow>();
+  for (const parcel of parcels) {
+    const leading = leadingItemType(parcel.pieces);
+    const { packedOn, style, zoneId, unusual } = parcel;
+    for (const { itemTypeId, pieces } of parcel.pieces) {
+      const key = [packedOn, itemTypeId, style, outerCarton(parcel), zoneId ?? "", unusual].join("\n");
+      const sum = sums.get(key);
+      sums.set(key, {
+        parcel,
+        itemTypeId,
+        parcels: (sum?.parcels ?? 0) + (itemTypeId === leading ? 1 : 0),
+        pieces: (sum?.pieces ?? 0) + pieces,
+      });
+    }
   }
+  return [...sums.values()];
+}
+
+function outerCarton(parcel: DayParcel): string {
+  return parcel.cartons[0]?.supplyId ?? "";
 }

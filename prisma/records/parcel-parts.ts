@@ -5,8 +5,9 @@ import { parseLength, parseSizes } from "#lib/units/length";
 import { splitMinor } from "#lib/units/money";
 import type { Transaction } from "../client";
 import type { MovementDraft } from "./ledger";
-import type { ParcelBody } from "./parcel-body";
+import type { ParcelBody, ParcelCartonUse } from "./parcel-body";
 import { recipeHeadsIn } from "./recipes";
+import type { ShopTerms } from "./shop";
 
 /** An order number that another parcel already carries: said, never refused. */
 export type OrderSeen = {
@@ -14,35 +15,6 @@ export type OrderSeen = {
   readonly reference: string;
   readonly parcelId: string;
 };
-
-/**
- * The first thing that a parcel names and the shop does not know.
- *
- * @returns the field and the id, or null when all are known
- */
-export async function unknownReference(
-  tx: Transaction,
-  body: ParcelBody,
-): Promise<{ kind: "unknown"; field: string; id: string } | null> {
-  const typeIds = body.pieces.map((part) => part.itemTypeId);
-  const supplyIds = [
-    ...body.lines.map((line) => line.supplyId),
-    ...body.cartons.flatMap((carton) => (carton.supplyId === null ? [] : [carton.supplyId])),
-  ];
-  const types = await tx.itemType.findMany({ where: { id: { in: typeIds } }, select: { id: true } });
-  const supplies = await tx.supply.findMany({ where: { id: { in: supplyIds } }, select: { id: true } });
-  const type = typeIds.find((id) => !types.some((row) => row.id === id));
-  if (type !== undefined) return { kind: "unknown", field: "pieces.itemTypeId", id: type };
-  const supply = supplyIds.find((id) => !supplies.some((row) => row.id === id));
-  if (supply !== undefined) return { kind: "unknown", field: "lines.supplyId", id: supply };
-  if (body.zoneId !== null && (await tx.zone.findUnique({ where: { id: body.zoneId } })) === null) {
-    return { kind: "unknown", field: "zoneId", id: body.zoneId };
-  }
-  const stepIds = body.lines.flatMap((line) => (line.recipeStepId === null ? [] : [line.recipeStepId]));
-  const steps = await tx.recipeStep.findMany({ where: { id: { in: stepIds } }, select: { id: true } });
-  const step = stepIds.find((id) => !steps.some((row) => row.id === id));
-  return step === undefined ? null : { kind: "unknown", field: "lines.recipeStepId", id: step };
-}
 
 /**
  * The movements of a parcel: one a line, then one a listed carton.
@@ -84,39 +56,46 @@ export function parcelDrafts(body: ParcelBody, effectiveAt: string): MovementDra
 }
 
 /**
- * Writes a parcel's pieces, cartons and orders.
+ * Writes the pieces, cartons and orders of parcels whose own rows are there.
  *
- * @returns the order numbers that another parcel already carries
+ * @param tx the open transaction
+ * @param bodies the parcels
+ * @param measures in which sizes without a unit are read
+ * @returns the order numbers that a parcel other than these already carries
  */
-export async function saveParcelParts(tx: Transaction, body: ParcelBody): Promise<OrderSeen[]> {
-  const recipes = await recipeHeadsIn(
-    tx,
-    body.pieces.map((part) => part.itemTypeId),
-    body.style,
-  );
+export async function saveParcelParts(
+  tx: Transaction,
+  bodies: readonly ParcelBody[],
+  { measures }: Pick<ShopTerms, "measures">,
+): Promise<OrderSeen[]> {
+  const types = new Set(bodies.flatMap((body) => body.pieces.map((part) => part.itemTypeId)));
+  const recipes = await recipeHeadsIn(tx, [...types]);
   await tx.parcelPiece.createMany({
-    data: body.pieces.map((part) => ({
-      parcelId: body.id,
-      itemTypeId: part.itemTypeId,
-      pieces: part.pieces,
-      recipeId: recipeOn(recipes, part.itemTypeId, body.style, day(body.packedOn))?.id ?? null,
-    })),
+    data: bodies.flatMap((body) =>
+      body.pieces.map((part) => ({
+        parcelId: body.id,
+        itemTypeId: part.itemTypeId,
+        pieces: part.pieces,
+        recipeId: recipeOn(recipes, part.itemTypeId, body.style, day(body.packedOn))?.id ?? null,
+      })),
+    ),
   });
-  if (body.cartons.length > 0) {
-    await tx.parcelCarton.createMany({
-      data: body.cartons.map((carton, position) => cartonRow(body.id, carton, position)),
-    });
-  }
-  return saveOrders(tx, body);
+  const cartons = bodies.flatMap((body) =>
+    body.cartons.map((carton, position) => ({
+      parcelId: body.id,
+      position,
+      ...cartonColumns(carton, measures),
+    })),
+  );
+  if (cartons.length > 0) await tx.parcelCarton.createMany({ data: cartons });
+  return saveOrders(tx, bodies);
 }
 
-function cartonRow(parcelId: string, carton: ParcelBody["cartons"][number], position: number) {
-  const sizes = carton.sizesTyped === undefined ? null : parseSizes(carton.sizesTyped, "imperial");
-  const cut = carton.cutTyped === undefined ? null : parseLength(carton.cutTyped, "imperial");
+function cartonColumns(carton: ParcelCartonUse, measures: ShopTerms["measures"]) {
+  const sizes = carton.sizesTyped === undefined ? null : parseSizes(carton.sizesTyped, measures);
+  const cut = carton.cutTyped === undefined ? null : parseLength(carton.cutTyped, measures);
   const [lengthUm = null, widthUm = null, heightUm = null] = sizes?.kind === "sizes" ? sizes.um : [];
   return {
-    parcelId,
-    position,
     supplyId: carton.supplyId,
     lengthUm,
     widthUm,
@@ -127,28 +106,42 @@ function cartonRow(parcelId: string, carton: ParcelBody["cartons"][number], posi
   };
 }
 
-async function saveOrders(tx: Transaction, body: ParcelBody): Promise<OrderSeen[]> {
+async function saveOrders(tx: Transaction, bodies: readonly ParcelBody[]): Promise<OrderSeen[]> {
+  const references = [...new Set(bodies.flatMap((body) => body.orders.map((order) => order.reference)))];
+  if (references.length === 0) return [];
+  const known = await tx.buyerOrder.findMany({
+    where: { reference: { in: references } },
+    select: {
+      id: true,
+      reference: true,
+      parcels: {
+        select: { parcelId: true },
+        where: { parcelId: { notIn: bodies.map((body) => body.id) } },
+        take: 1,
+      },
+    },
+  });
+  const ids = new Map(known.map((order) => [order.reference, order.id]));
+  const fresh = references
+    .filter((reference) => !ids.has(reference))
+    .map((reference) => ({ id: `order-${reference}`, reference }));
+  for (const order of fresh) ids.set(order.reference, order.id);
+  if (fresh.length > 0) await tx.buyerOrder.createMany({ data: fresh });
+  await tx.orderParcel.createMany({ data: bodies.flatMap((body) => sharesOf(body, ids)) });
+  return known.flatMap(({ reference, parcels }) =>
+    parcels.map(({ parcelId }) => ({ kind: "order-seen" as const, reference, parcelId })),
+  );
+}
+
+function sharesOf(body: ParcelBody, orderIds: ReadonlyMap<string, string>) {
   if (body.orders.length === 0) return [];
   const equal = splitMinor(
     AMOUNT_PER_UNIT,
     body.orders.map(() => 1),
   );
-  const warnings: OrderSeen[] = [];
-  for (const [index, order] of body.orders.entries()) {
-    const known = await tx.buyerOrder.findUnique({
-      where: { reference: order.reference },
-      select: {
-        id: true,
-        parcels: { select: { parcelId: true }, where: { parcelId: { not: body.id } }, take: 1 },
-      },
-    });
-    const seen = known?.parcels[0];
-    if (seen !== undefined)
-      warnings.push({ kind: "order-seen", reference: order.reference, parcelId: seen.parcelId });
-    const share = order.share ?? equal[index] ?? 0;
-    const orderId = known?.id ?? `order-${order.reference}`;
-    if (known === null) await tx.buyerOrder.create({ data: { id: orderId, reference: order.reference } });
-    await tx.orderParcel.create({ data: { orderId, parcelId: body.id, share } });
-  }
-  return warnings;
+  return body.orders.map((order, index) => ({
+    orderId: orderIds.get(order.reference) ?? "",
+    parcelId: body.id,
+    share: order.share ?? equal[index] ?? 0,
+  }));
 }

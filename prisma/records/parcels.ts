@@ -3,9 +3,10 @@ import { endOfDay, instant, shopDay, startOfDay } from "#lib/units/instant";
 import { type Database, inTransaction, type Transaction } from "../client";
 import { appendMovements, type MovementDraft, type Recorder } from "./ledger";
 import { type ParcelBody, parcelBodyHash } from "./parcel-body";
-import { addParcelToDay } from "./parcel-day";
-import { type OrderSeen, parcelDrafts, saveParcelParts, unknownReference } from "./parcel-parts";
-import { shopIn } from "./shop";
+import { addParcelsToDays } from "./parcel-day";
+import { type OrderSeen, parcelDrafts, saveParcelParts } from "./parcel-parts";
+import { type ShopTerms, shopIn } from "./shop";
+import { unknownReference } from "./unknown-reference";
 
 /** What came of recording a parcel. */
 export type ParcelOutcome =
@@ -62,23 +63,51 @@ export async function recordParcelIn(
   }
   const unknown = await unknownReference(tx, body);
   if (unknown !== null) return unknown;
-  const when = await effectiveAt(tx, body, by);
+  const shop = await shopIn(tx);
+  const when = await effectiveAt(tx, { body, shop, by });
   if (when.kind === "ask-count-order") return when;
-  await tx.parcel.create({
-    data: {
+  const { value, warnings } = await recordNewParcels(tx, [{ body, at: when.at, origin }], { shop, by });
+  return { kind: "recorded", parcelId: body.id, costValue: value === null ? null : -Number(value), warnings };
+}
+
+/** A parcel that is known to be new and to name nothing unknown, and the instant at which it takes effect. */
+export type NewParcel = {
+  readonly body: ParcelBody;
+  readonly at: string;
+  readonly origin: ParcelSource | null;
+};
+
+/**
+ * Writes new parcels with all that belongs to them: pieces, cartons, orders, movements and roll-ups.
+ *
+ * @param tx the open transaction
+ * @param parcels in the order of packing
+ * @param terms the shop, and who records when
+ * @returns value of all their movements, 1/10,000 minor unit (below 0, as stock goes out; null if any is
+ * unknown), and the order numbers that earlier parcels already carry
+ */
+export async function recordNewParcels(
+  tx: Transaction,
+  parcels: readonly NewParcel[],
+  { shop, by }: { readonly shop: ShopTerms; readonly by: Recorder },
+): Promise<{ value: bigint | null; warnings: OrderSeen[] }> {
+  await tx.parcel.createMany({
+    data: parcels.map(({ body, at, origin }) => ({
       ...parcelColumns(body),
       ...origin,
       id: body.id,
-      bodyHash,
-      effectiveAt: when.at,
+      bodyHash: parcelBodyHash(body),
+      effectiveAt: at,
       recordedAt: by.now,
       recordedBy: by.device,
-    },
+    })),
   });
-  const warnings = await saveParcelParts(tx, body);
-  const cost = await appendMovements(tx, parcelDrafts(body, when.at), by);
-  await addParcelToDay(tx, body, 1);
-  return { kind: "recorded", parcelId: body.id, costValue: cost === null ? null : -Number(cost), warnings };
+  const bodies = parcels.map(({ body }) => body);
+  const warnings = await saveParcelParts(tx, bodies, shop);
+  const drafts = parcels.flatMap(({ body, at }) => parcelDrafts(body, at));
+  const value = await appendMovements(tx, drafts, by);
+  await addParcelsToDays(tx, bodies, 1);
+  return { value, warnings };
 }
 
 /** The parcel's own columns that follow from its body. */
@@ -104,10 +133,12 @@ export function parcelColumns(body: ParcelBody) {
  */
 export async function effectiveAt(
   tx: Transaction,
-  body: ParcelBody,
-  by: Recorder,
+  {
+    body,
+    shop: { timeZone },
+    by,
+  }: { readonly body: ParcelBody; readonly shop: ShopTerms; readonly by: Recorder },
 ): Promise<{ kind: "at"; at: string } | { kind: "ask-count-order"; supplies: string[] }> {
-  const { timeZone } = await shopIn(tx);
   if (shopDay(instant(by.now), timeZone) === body.packedOn) return { kind: "at", at: by.now };
   if (body.countedSameDay === "before") return { kind: "at", at: startOfDay(day(body.packedOn), timeZone) };
   if (body.countedSameDay === undefined) {

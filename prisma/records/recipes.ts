@@ -6,10 +6,13 @@ import { type Database, inTransaction, type Transaction } from "../client";
 /** A recipe version with what the card says about itself. */
 export type Recipe = RecipeVersion & { readonly commonPractice: boolean; readonly note: string | null };
 
-/** All recipe versions, the oldest first within item type and style. */
-export async function recipesOf(db: Database, of: { readonly itemTypeId?: string } = {}): Promise<Recipe[]> {
+/** Recipe versions, of all item types or of some, the oldest first within item type and style. */
+export async function recipesOf(
+  db: Database,
+  { itemTypeIds }: { readonly itemTypeIds?: readonly string[] } = {},
+): Promise<Recipe[]> {
   const rows = await db.recipe.findMany({
-    where: of,
+    where: itemTypeIds === undefined ? {} : { itemTypeId: { in: [...itemTypeIds] } },
     orderBy: [{ itemTypeId: "asc" }, { style: "asc" }, { effectiveFrom: "asc" }],
     include: { steps: { orderBy: { position: "asc" } }, cartons: { orderBy: { upTo: "asc" } } },
   });
@@ -38,10 +41,9 @@ export async function recipesOf(db: Database, of: { readonly itemTypeId?: string
 export async function recipeHeadsIn(
   tx: Transaction,
   itemTypeIds: readonly string[],
-  style: string,
 ): Promise<RecipeVersion[]> {
   const rows = await tx.recipe.findMany({
-    where: { itemTypeId: { in: [...itemTypeIds] }, style },
+    where: { itemTypeId: { in: [...itemTypeIds] } },
     orderBy: { effectiveFrom: "asc" },
   });
   return rows.map((row) => ({

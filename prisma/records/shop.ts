@@ -15,12 +15,15 @@ export type Shop = {
   readonly defaultStyle: string;
 };
 
+/** What a record needs to know of the shop. */
+export type ShopTerms = Pick<Shop, "timeZone" | "currency" | "weekStartsOn" | "measures">;
+
 const SHOP_ID = "shop";
 
 /** The shop, or null before it is set up. */
 export async function shopOf(db: Database): Promise<Shop | null> {
   const row = await db.shop.findUnique({ where: { id: SHOP_ID }, omit: { id: true } });
-  return row === null ? null : { ...row, measures: row.measures === "metric" ? "metric" : "imperial" };
+  return row === null ? null : { ...row, measures: measuresOf(row) };
 }
 
 /**
@@ -28,13 +31,17 @@ export async function shopOf(db: Database): Promise<Shop | null> {
  *
  * @throws Error before the shop is set up
  */
-export async function shopIn(tx: Transaction): Promise<Pick<Shop, "timeZone" | "currency" | "weekStartsOn">> {
+export async function shopIn(tx: Transaction): Promise<ShopTerms> {
   const row = await tx.shop.findUnique({
     where: { id: SHOP_ID },
-    select: { timeZone: true, currency: true, weekStartsOn: true },
+    select: { timeZone: true, currency: true, weekStartsOn: true, measures: true },
   });
   if (row === null) throw new Error("The shop is not set up yet: save it under Setup first");
-  return row;
+  return { ...row, measures: measuresOf(row) };
+}
+
+function measuresOf(row: { readonly measures: string }): Shop["measures"] {
+  return row.measures === "metric" ? "metric" : "imperial";
 }
 
 /** Saves the shop's settings. */

@@ -33,6 +33,12 @@ export async function suppliesOf(
   return rows.map(supplyFrom);
 }
 
+/** The use unit of every supply, retired ones too. */
+export async function unitsOfSupplies(db: Database): Promise<Pick<Supply, "id" | "useUnit">[]> {
+  const rows = await db.supply.findMany({ select: { id: true, useUnit: true } });
+  return rows.map((row) => ({ id: row.id, useUnit: row.useUnit as UseUnit }));
+}
+
 /** One supply, or null. */
 export async function supplyOf(db: Database, id: string): Promise<Supply | null> {
   const row = await db.supply.findUnique({ where: { id } });

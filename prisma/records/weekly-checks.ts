@@ -12,8 +12,7 @@ import type { UseUnit } from "#lib/units/use-unit";
 import { type Database, inTransaction } from "../client";
 import { closedSpansOf } from "./closed-spans";
 import { shopOf } from "./shop";
-
-const USE_CAUSES: readonly string[] = ["packed", "spoilt", "returned"];
+import { supplyHistories } from "./supply-histories";
 
 /**
  * What the weekly check needs, as it stood at the end of a day: nothing effective later is in it.
@@ -27,9 +26,9 @@ export async function checkInputs(
 ): Promise<{ inputs: SupplyOutlookInput[]; terms: ShopTerms } | null> {
   const shop = await shopOf(db);
   if (shop === null) return null;
-  const [supplies, days, counts, lines, offers, first, closed] = await Promise.all([
+  const [supplies, histories, counts, lines, offers, first, closed] = await Promise.all([
     db.supply.findMany({ where: { retired: false }, orderBy: [{ position: "asc" }, { name: "asc" }] }),
-    db.supplyDay.findMany({ where: { day: { lte: today } }, orderBy: { day: "asc" } }),
+    supplyHistories(db, today),
     db.count.groupBy({ by: ["supplyId"], where: { countedDay: { lte: today } }, _max: { countedAt: true } }),
     db.purchaseLine.findMany({
       where: {
@@ -45,15 +44,15 @@ export async function checkInputs(
     db.parcelDay.findFirst({ orderBy: { day: "asc" }, select: { day: true } }),
     closedSpansOf(db),
   ]);
-  const daysBySupply = grouped(days);
+  const countedAts = new Map(counts.map((count) => [count.supplyId, count._max.countedAt]));
   const inputs = supplies.map((supply): SupplyOutlookInput => {
-    const own = daysBySupply.get(supply.id) ?? [];
-    const countedAt = counts.find((count) => count.supplyId === supply.id)?._max.countedAt ?? null;
+    const history = histories.get(supply.id);
+    const countedAt = countedAts.get(supply.id) ?? null;
     return {
       supplyId: supply.id,
       name: supply.name,
       unit: supply.useUnit as UseUnit,
-      onHand: countedAt === null ? null : amount(own.reduce((sum, row) => sum + Number(row.amount), 0)),
+      onHand: countedAt === null ? null : (history?.onHand ?? amount(0)),
       countedOn: countedAt === null ? null : shopDay(instant(countedAt), shop.timeZone),
       onOrder: lines
         .filter((line) => line.supplyId === supply.id)
@@ -61,12 +60,8 @@ export async function checkInputs(
           amount: amount(Number(line.packAmount) * line.packs),
           expectedOn: day(line.expectedOn),
         })),
-      useByDay: own
-        .filter((row) => USE_CAUSES.includes(row.cause) && !row.unusual)
-        .map((row) => ({ day: day(row.day), amount: amount(-Number(row.amount)) })),
-      countDifferences: own
-        .filter((row) => row.cause === "count-difference")
-        .map((row) => ({ day: day(row.day), amount: amount(Number(row.amount)) })),
+      useByDay: history?.useByDay ?? [],
+      countDifferences: history?.countDifferences ?? [],
       firstDay: first === null ? null : day(first.day),
       offers: offers
         .filter((offer) => offer.supplyId === supply.id)
@@ -92,16 +87,6 @@ export async function checkInputs(
     minorDigits: shop.minorDigits,
   };
   return { inputs, terms };
-}
-
-function grouped<Row extends { supplyId: string }>(rows: readonly Row[]): Map<string, Row[]> {
-  const groups = new Map<string, Row[]>();
-  for (const row of rows) {
-    const group = groups.get(row.supplyId);
-    if (group === undefined) groups.set(row.supplyId, [row]);
-    else group.push(row);
-  }
-  return groups;
 }
 
 /** The weekly check as of a day, or null before the shop is set up. */

@@ -25,7 +25,7 @@ export default async function ItemTypePage({
   const { id } = await params;
   const [itemTypes, recipes, supplies] = await Promise.all([
     itemTypesOf(db),
-    recipesOf(db, { itemTypeId: id }),
+    recipesOf(db, { itemTypeIds: [id] }),
     suppliesOf(db, { retired: true }),
   ]);
   const itemType = itemTypes.find((row) => row.id === id);

@@ -25,7 +25,7 @@ export default async function EditRecipePage({ params, searchParams }: EditProps
   const style = CUSHION_STYLES.find((one) => one === asked) ?? "paper";
   const [itemTypes, recipes, supplies] = await Promise.all([
     itemTypesOf(db),
-    recipesOf(db, { itemTypeId: id }),
+    recipesOf(db, { itemTypeIds: [id] }),
     suppliesOf(db),
   ]);
   const itemType = itemTypes.find((row) => row.id === id);
