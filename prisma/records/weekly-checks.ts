@@ -33,7 +33,10 @@ export async function checkInputs(
     db.purchaseLine.findMany({
       where: {
         purchase: { placedOn: { lte: today } },
-        OR: [{ closedOn: null }, { closedOn: { gt: today } }],
+        AND: [
+          { OR: [{ closedOn: null }, { closedOn: { gt: today } }] },
+          { OR: [{ restSince: null }, { restSince: { lte: today } }] },
+        ],
       },
     }),
     db.offer.findMany({

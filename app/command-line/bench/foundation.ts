@@ -21,16 +21,21 @@ export async function measure(): Promise<Measurement[]> {
     await generatedShop(small, FEW);
     await generatedShop(large, MANY);
     const checks = await weeklyCheckSpeed(small, large);
-    return [...checks, ...(await servedSpeed(large)), ...(await importSpeed(folder, MANY))];
+    return [...checks, ...(await servedSpeed(folder, large))];
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
-async function servedSpeed(file: string): Promise<Measurement[]> {
+async function servedSpeed(folder: string, file: string): Promise<Measurement[]> {
   const server = await startServer(file);
   try {
-    return [...(await recordSpeed(server.url)), ...(await pageWeights(server.url))];
+    const { url } = server;
+    return [
+      ...(await recordSpeed(url)),
+      ...(await pageWeights(url)),
+      ...(await importSpeed(folder, { url, file }, MANY)),
+    ];
   } finally {
     await server.stop();
   }

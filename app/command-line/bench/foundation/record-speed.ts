@@ -31,7 +31,15 @@ export async function recordSpeed(url: string): Promise<Measurement[]> {
   ];
 }
 
-async function recordOne(url: string, run: number): Promise<number> {
+/**
+ * Records one parcel.
+ *
+ * @param url address of the program
+ * @param run number of the parcel; decides what is in it
+ * @returns milliseconds from sending to the whole answer
+ * @throws Error where it was not recorded
+ */
+export async function recordOne(url: string, run: number): Promise<number> {
   const body = JSON.stringify({
     id: randomUUID(),
     packedOn: GENERATED_TODAY,
