@@ -49,13 +49,18 @@ const MILLION = 1_000_000;
  * lines that it closes. Free and saved supplies come in at no cash and at the cost already known, so
  * that they never dilute the price that was paid.
  *
- * @returns "already-received" for a repeated id
+ * @returns "already-received" for a repeated id; "line-not-open" where an order line was received or cancelled
+ *   before, or is of another supply; nothing is booked in either case
  */
 export async function recordReceipt(
   db: Database,
   receipt: ReceiptBody,
   by: Recorder,
-): Promise<{ kind: "received" | "already-received" } | { kind: "unknown"; field: string; id: string }> {
+): Promise<
+  | { kind: "received" | "already-received" }
+  | { kind: "unknown"; field: string; id: string }
+  | { kind: "line-not-open"; purchaseLineId: string }
+> {
   return inTransaction(db, async (tx) => {
     if ((await tx.receipt.findUnique({ where: { id: receipt.id } })) !== null)
       return { kind: "already-received" };
@@ -64,6 +69,8 @@ export async function recordReceipt(
         return { kind: "unknown", field: "lines.supplyId", id: line.supplyId };
       }
     }
+    const closed = await lineNotOpen(tx, receipt.lines);
+    if (closed !== null) return { kind: "line-not-open", purchaseLineId: closed };
     const { timeZone } = await shopIn(tx);
     const today = shopDay(instant(by.now), timeZone) === receipt.receivedOn;
     const at = today ? by.now : endOfDay(day(receipt.receivedOn), timeZone);
@@ -145,23 +152,36 @@ async function bookLine(
   });
 }
 
+/** The first order line of a receipt that is not on its way, or null where all are. */
+async function lineNotOpen(tx: Transaction, lines: readonly ReceiptLineBody[]): Promise<string | null> {
+  for (const { purchaseLineId, supplyId } of lines) {
+    if (purchaseLineId === null) continue;
+    const open = await tx.purchaseLine.findFirst({
+      where: { id: purchaseLineId, supplyId, closedOn: null },
+      select: { id: true },
+    });
+    if (open === null) return purchaseLineId;
+  }
+  return null;
+}
+
 async function closePurchaseLines(
   tx: Transaction,
   lines: readonly ReceiptLineBody[],
   rests: NonNullable<ReceiptBody["restStillComes"]>,
   on: string,
 ): Promise<void> {
-  for (const line of lines) {
-    if (line.purchaseLineId === null) continue;
+  const arrived = new Set(lines.map((line) => line.purchaseLineId).filter((id) => id !== null));
+  for (const lineId of arrived) {
     const ordered = await tx.purchaseLine.update({
-      where: { id: line.purchaseLineId },
+      where: { id: lineId, closedOn: null },
       data: { closedOn: on, closedAs: "received" },
     });
-    const rest = rests.find((part) => part.purchaseLineId === line.purchaseLineId);
+    const rest = rests.find((part) => part.purchaseLineId === lineId);
     if (rest === undefined) continue;
     const { id, closedOn: _on, closedAs: _as, ...same } = ordered;
     await tx.purchaseLine.create({
-      data: { ...same, id: `${id}-rest`, packs: rest.packs, expectedOn: rest.expectedOn },
+      data: { ...same, id: `${id}-rest`, packs: rest.packs, expectedOn: rest.expectedOn, restSince: on },
     });
   }
 }
