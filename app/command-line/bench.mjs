@@ -13,13 +13,16 @@ await command(async () => {
     options: { json: { type: "boolean" } },
   });
   const areas = measuredAreas();
-  const [area = ""] = positionals;
-  if (!areas.includes(area)) {
-    throw new Error(`npm run bench -- AREA [--json] measures one of: ${areas.join(", ")}`);
+  const wanted = positionals.length > 0 ? positionals : areas;
+  const unknown = wanted.find((area) => !areas.includes(area));
+  if (unknown !== undefined) {
+    throw new Error(
+      `There is no area “${unknown}”: npm run bench -- AREA [--json] measures ${areas.join(", ")}`,
+    );
   }
   await setUp();
   await nextBuild();
-  await runTypeScript("app/command-line/bench.ts", values.json ? [area, "--json"] : [area]);
+  await runTypeScript("app/command-line/bench.ts", values.json ? ["--json", ...wanted] : wanted);
 });
 
 function measuredAreas() {

@@ -1,14 +1,22 @@
+import { parseArgs } from "node:util";
 import type { Measurement } from "./measurement";
 
-const [area = "", format = "table"] = process.argv.slice(2);
-const { measure }: { measure: () => Promise<Measurement[]> } = await import(`./bench/${area}.ts`);
-const measurements = await measure();
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { json: { type: "boolean", default: false } },
+});
+const measurements: Measurement[] = [];
+for (const area of positionals) {
+  const { measure }: { measure: () => Promise<Measurement[]> } = await import(`./bench/${area}.ts`);
+  measurements.push(...(await measure()));
+}
 
-if (format === "--json") {
+if (values.json) {
   console.log(JSON.stringify(measurements));
 } else {
   console.table(
-    measurements.map(({ name, value, unit, target, met }) => ({
+    measurements.map(({ area, name, value, unit, target, met }) => ({
+      area,
       name,
       value: `${value} ${unit}`,
       target: target === null ? "" : `at most ${target} ${unit}`,
