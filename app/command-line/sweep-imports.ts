@@ -1,5 +1,6 @@
 import { closeDatabase, openDatabase } from "#prisma/client";
 import { sweepUnfinishedImports } from "#prisma/records/import/sweep-unfinished-imports";
+import { sweepUploads } from "../import/sweep-uploads";
 
 const file = process.argv[2];
 if (file === undefined) throw new RangeError("sweep-imports requires the path of a database, got none");
@@ -7,5 +8,6 @@ if (file === undefined) throw new RangeError("sweep-imports requires the path of
 const db = await openDatabase(file);
 const cancelled = await sweepUnfinishedImports(db);
 await closeDatabase(db);
+await sweepUploads(file);
 if (cancelled > 0)
   console.log(`Cleared ${cancelled} import(s) that had stopped half-way; nothing of them was booked`);

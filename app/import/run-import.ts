@@ -13,6 +13,10 @@ import { PAUSE_MS, stageFile } from "./stage-file";
  * `run-import.ts <database> <run> <file> <stage|commit> <now>`.
  */
 const [databasePath = "", runId = "", path = "", phase = "", now = ""] = process.argv.slice(2);
+// Without the server that started it nobody follows the run, and the next start clears it: stop as well.
+process.once("disconnect", () => process.exit(1));
+process.channel?.unref();
+
 const connection = openImportConnection(databasePath);
 try {
   if (phase === "commit") await commit(connection);

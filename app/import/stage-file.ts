@@ -3,11 +3,12 @@ import type { ImportConnection } from "#prisma/records/import/import-connection"
 import type { DayFormat, ImportMapping } from "#prisma/records/import/import-mapping";
 import type { ImportField, ImportProblem } from "#prisma/records/import/import-problem";
 import {
+  ImportEndedMeanwhile,
   type ImportRun,
   importRunOf,
+  moveImport,
   refuseImport,
   setImportReady,
-  setImportState,
   setRowsRead,
 } from "#prisma/records/import/import-runs";
 import { importTerms } from "#prisma/records/import/import-terms";
@@ -42,7 +43,8 @@ export const PAUSE_MS = 8;
 
 /**
  * Reads a file and stages its parcels beside the ledger. The run ends as ready, as asking (texts that the
- * shop does not know), or as refused with the reasons; only a ready run keeps staged rows.
+ * shop does not know), or as refused with the reasons; only a ready run keeps staged rows. A run that someone
+ * ends meanwhile stays as ended, and nothing more is staged.
  *
  * @param db the import's connection
  * @param runId the run
@@ -57,7 +59,23 @@ export async function stageFile(
   options: StageOptions,
 ): Promise<ImportRun> {
   const pause = () => pauseOf(options.pauseMs);
-  setImportState(db, runId, "reading");
+  if (!moveImport(db, runId, ["uploaded", "asking", "reading"], "reading")) return runAt(db, runId);
+  try {
+    await stageInto(db, runId, path, options, pause);
+  } catch (error) {
+    if (!(error instanceof ImportEndedMeanwhile)) throw error;
+    await clearStaged(db, runId, pause);
+  }
+  return runAt(db, runId);
+}
+
+async function stageInto(
+  db: ImportConnection,
+  runId: string,
+  path: string,
+  options: StageOptions,
+  pause: () => Promise<void>,
+): Promise<void> {
   await clearStaged(db, runId, pause);
   const problems = new ProblemList();
   const asked = await stageRowsOf(db, runId, path, options, problems);
@@ -69,11 +87,14 @@ export async function stageFile(
   if (problems.isEmpty && asked.length === 0) setImportReady(db, runId);
   else await clearStaged(db, runId, pause);
   if (!problems.isEmpty) refuseImport(db, runId, problems.found(), options.now);
-  else if (asked.length > 0) {
-    askValues(db, asked);
-    setImportState(db, runId, "asking");
-  }
-  return runAt(db, runId);
+  else if (asked.length > 0) ask(db, runId, asked);
+}
+
+/** Puts the texts down and waits for their meaning, both or neither. */
+function ask(db: ImportConnection, runId: string, asked: readonly AskedValue[]): void {
+  db.transaction(() => {
+    if (moveImport(db, runId, ["reading"], "asking")) askValues(db, asked);
+  }).immediate();
 }
 
 /** Stages the rows; gives the texts to ask about. */

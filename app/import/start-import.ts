@@ -3,13 +3,13 @@ import { rm } from "node:fs/promises";
 import { join } from "node:path";
 import { databaseFile } from "#prisma/client";
 import { claimCommit } from "#prisma/records/import/commit-import";
-import { importRunOf, refuseImport, setImportState } from "#prisma/records/import/import-runs";
+import { importRunOf, moveImport, refuseImport } from "#prisma/records/import/import-runs";
 import { uploadedFile } from "./uploaded-file";
 import { withImportConnection } from "./with-import-connection";
 
 /**
  * Starts the import's own process and comes back at once; the run's state and its rows read so far say how
- * far it is.
+ * far it is. A run that is already worked on, or that ended, is left alone.
  *
  * @param runId the run
  * @param phase "stage" reads the file, "commit" books what it staged
@@ -18,26 +18,32 @@ import { withImportConnection } from "./with-import-connection";
 export function startImport(runId: string, phase: "stage" | "commit", now: string): void {
   const isClaimed = withImportConnection((db) => {
     if (phase === "commit") return importRunOf(db, runId)?.state === "ready" && claimCommit(db, runId);
-    setImportState(db, runId, "reading");
-    return true;
+    return moveImport(db, runId, ["uploaded", "asking"], "reading");
   });
   if (!isClaimed) return;
   const root = process.cwd();
   const script = join(/* turbopackIgnore: true */ root, "app", "import", "run-import.ts");
   const args = ["--import", "tsx", script, databaseFile(), runId, uploadedFile(runId), phase, now];
-  const child = spawn(process.execPath, args, { cwd: root, stdio: ["ignore", "ignore", "inherit"] });
+  // Through the channel the process learns that its server is gone, however that ended.
+  const stdio = ["ignore", "ignore", "inherit", "ipc"] as const;
+  const child = spawn(process.execPath, args, { cwd: root, stdio: [...stdio] });
   child.on("error", () => stopped(runId, now));
   child.on("exit", (code) => {
     if (code !== 0) stopped(runId, now);
   });
 }
 
-/** A process that ended early booked nothing: says so. The next start deletes what it staged. */
+/**
+ * A process that ended early booked nothing, or all of it: says so. A run that waits for an answer still has
+ * all it needs and stays. The next start deletes what was staged.
+ */
 function stopped(runId: string, now: string): void {
-  withImportConnection((db) => {
-    const state = importRunOf(db, runId)?.state;
-    if (state === "committed" || state === "refused" || state === "cancelled") return;
-    refuseImport(db, runId, { problems: [{ kind: "stopped" }], total: 1 }, now);
+  const state = withImportConnection((db) => {
+    const before = importRunOf(db, runId)?.state;
+    if (before === "reading" || before === "committing")
+      refuseImport(db, runId, { problems: [{ kind: "stopped" }], total: 1 }, now);
+    return importRunOf(db, runId)?.state;
   });
-  void rm(uploadedFile(runId), { force: true });
+  const isWaiting = state === "uploaded" || state === "asking" || state === "ready";
+  if (!isWaiting) void rm(uploadedFile(runId), { force: true });
 }

@@ -77,11 +77,11 @@ export function firstPacksEvent(
   clock: Clock,
 ): DemoEvent[] {
   const on = addDays(calendar.firstDay, -1);
-  return DEMO_SUPPLIERS.map((supplier) => {
+  return DEMO_SUPPLIERS.flatMap((supplier) => {
     const group = offers
       .filter((offer) => offer.supplierId === supplier.id)
       .map((offer) => ({ offer, on, packs: 1 }));
-    return receiptEvent(calendar, group, null, clock);
+    return group.length === 0 ? [] : [receiptEvent(calendar, group, null, clock)];
   });
 }
 

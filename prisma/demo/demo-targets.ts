@@ -7,6 +7,7 @@ import type { DemoCalendar } from "#prisma/demo/demo-calendar";
 import {
   DEMO_IDLE_CARTON,
   DEMO_OFFERS,
+  DEMO_OTHER_OFFERS,
   DEMO_SHOP,
   DEMO_SUPPLIERS,
   type DemoOffer,
@@ -59,7 +60,9 @@ export function demoTargets(calendar: DemoCalendar, use: DemoUse, unrecorded: De
     useByDay: dayUse(use, offer.supplyId, 1),
     countDifferences: dayUse(unrecorded, offer.supplyId, -1),
     firstDay: calendar.firstDay,
-    offers: [checkOffer(offer)],
+    offers: [offer, ...DEMO_OTHER_OFFERS.filter((other) => other.supplyId === offer.supplyId)].map(
+      checkOffer,
+    ),
   }));
   const { rows } = weeklyCheck(inputs, terms, calendar.today);
   return new Map(rows.map((row) => [row.supplyId, target(row)]));

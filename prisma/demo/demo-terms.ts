@@ -70,6 +70,14 @@ export const DEMO_SUPPLIERS: readonly {
     freeDeliveryMinor: 20_000,
     deliversOn: 4,
   },
+  {
+    id: "demo-counter",
+    name: "Demo packing counter",
+    leadTimeDays: 1,
+    deliveryMinor: 0,
+    freeDeliveryMinor: null,
+    deliversOn: 5,
+  },
 ];
 
 /** A pack that a demo supplier sells; the price is today's, after the rise. */
@@ -94,6 +102,7 @@ const CARTON_PRICES: readonly (readonly [string, number])[] = [
   ["16x12x12", 5_000],
 ];
 
+/** What the studio buys: one offer a supply. */
 export const DEMO_OFFERS: readonly DemoOffer[] = [
   offer("tissue", "demo-paper", "ream of 480 sheets", 480, 1_750, [{ fromPacks: 4, priceMinor: 1_600 }]),
   offer("packing-paper", "demo-paper", "25 lb bundle, 416 sheets", 416, 3_150, [
@@ -110,6 +119,13 @@ export const DEMO_OFFERS: readonly DemoOffer[] = [
       { fromPacks: 4, priceMinor: Math.round(price * 0.9) },
     ]),
   ),
+];
+
+/** What else it could buy: small packs that are dear and quick, and a large one that comes later. */
+export const DEMO_OTHER_OFFERS: readonly DemoOffer[] = [
+  offer("packing-paper", "demo-wraps", "50 lb bundle, 832 sheets", 832, 6_400, []),
+  offer("small-bubble", "demo-counter", "roll of 47 ft, 46 pieces", 46, 990, []),
+  offer("carton-12x12x8", "demo-counter", "bundle of 10", 10, 1_690, [{ fromPacks: 3, priceMinor: 1_590 }]),
 ];
 
 /** A carton that the studio once bought and that nothing it sells now goes into. */

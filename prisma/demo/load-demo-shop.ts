@@ -18,6 +18,7 @@ import { demoStockPlan } from "#prisma/demo/demo-stock-plan";
 import { demoTargets } from "#prisma/demo/demo-targets";
 import { DEMO_NEVER_COUNTED, DEMO_OFFERS } from "#prisma/demo/demo-terms";
 import { addUse, DEMO_RETURNED, type DemoUse, demoUse } from "#prisma/demo/demo-use";
+import { fullerParcels } from "#prisma/demo/fuller-parcels";
 import { recordEvents } from "#prisma/demo/record-events";
 import { saveDemoTerms } from "#prisma/demo/save-demo-terms";
 import { type Random, seededRandom } from "#prisma/demo/seeded-random";
@@ -78,7 +79,8 @@ async function weighedParcels(db: Database, random: Random, calendar: DemoCalend
     pieces: new Map(types.map((type) => [type.id, type.massMg ?? 0])),
     supplies: new Map(supplies.map((supply) => [supply.id, supply.massMg ?? 0])),
   };
-  const parcels = demoParcels(random, calendar, await recipesOf(db));
+  const recipes = await recipesOf(db);
+  const parcels = fullerParcels(demoParcels(random, calendar, recipes), recipes);
   return settledParcels(parcels, calendar).map((parcel) => ({
     ...parcel,
     body: weighedParcel(random, parcel.body, masses),

@@ -8,6 +8,7 @@ import {
   DEMO_IDLE_CARTON,
   DEMO_ITEMS,
   DEMO_OFFERS,
+  DEMO_OTHER_OFFERS,
   DEMO_SHOP,
   DEMO_SUPPLIERS,
   DEMO_ZONES,
@@ -75,7 +76,7 @@ async function saveBuying(db: Database): Promise<void> {
   for (const { deliversOn: _deliversOn, ...supplier } of DEMO_SUPPLIERS) {
     await saveSupplier(db, { ...supplier, note: "Invented", retired: false });
   }
-  for (const offer of DEMO_OFFERS) {
+  for (const offer of [...DEMO_OFFERS, ...DEMO_OTHER_OFFERS]) {
     await saveOffer(db, {
       id: offerId(offer),
       supplyId: offer.supplyId,

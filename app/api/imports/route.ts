@@ -31,15 +31,16 @@ export async function POST(request: Request): Promise<Response> {
   const part = join(uploadFolder(), `${randomUUID()}.part`);
   const taken = await keepBody(request.body, part);
   if (taken.kind === "too-large") {
-    await rm(part, { force: true });
     return Response.json(
       { kind: "too-large", words: "The file is larger than 500 MB. Split it." },
       { status: 413 },
     );
   }
   const file = { source: query.data.source, fileName: query.data.name, fileHash: taken.hash };
-  const id = withImportConnection((db) => createImportRun(db, file, new Date().toISOString()));
+  const id = randomUUID();
+  // The file first: a run whose file is not there could only fail.
   await rename(part, uploadedFile(id));
+  withImportConnection((db) => createImportRun(db, { id, ...file }, new Date().toISOString()));
   return Response.json({ kind: "uploaded", id }, { status: 201 });
 }
 
@@ -59,6 +60,7 @@ async function keepBody(
   try {
     await pipeline(chunksOf(body), measured, createWriteStream(path));
   } catch (error) {
+    await rm(path, { force: true });
     if (error instanceof RangeError) return { kind: "too-large" };
     throw error;
   }

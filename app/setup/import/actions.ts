@@ -4,7 +4,7 @@ import { rm } from "node:fs/promises";
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { rememberMapping } from "#prisma/records/import/import-mapping";
-import { importRunOf, setImportState } from "#prisma/records/import/import-runs";
+import { importRunOf, moveImport } from "#prisma/records/import/import-runs";
 import {
   askedValues,
   forgetUnmadeValues,
@@ -63,12 +63,12 @@ export async function commitRun(runId: string): Promise<void> {
 
 /** Lets a file go; nothing of it is kept. The next start of the program deletes what it staged. */
 export async function cancelRun(runId: string): Promise<void> {
-  withImportConnection((db) => {
-    const state = importRunOf(db, runId)?.state;
-    if (state !== "uploaded" && state !== "asking" && state !== "ready") return;
-    setImportState(db, runId, "cancelled", new Date().toISOString());
+  const isCancelled = withImportConnection((db) => {
+    const now = new Date().toISOString();
+    if (!moveImport(db, runId, ["uploaded", "asking", "ready"], "cancelled", now)) return false;
     forgetUnmadeValues(db);
+    return true;
   });
-  await rm(uploadedFile(runId), { force: true });
+  if (isCancelled) await rm(uploadedFile(runId), { force: true });
   redirect("/setup/import");
 }

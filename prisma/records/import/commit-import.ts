@@ -2,7 +2,7 @@ import { stockValue } from "#lib/replenishment/stock-value";
 import { AMOUNT_PER_UNIT } from "#lib/units/amount";
 import { BALANCING, NEW_ENTRIES, PARCELS, ROLL_UPS, STALE_FATES, TAKE_BACK, USE } from "./commit-statements";
 import type { ImportConnection } from "./import-connection";
-import { importRunOf, setImportState } from "./import-runs";
+import { importRunOf, moveImport } from "./import-runs";
 
 /** What came of a commit. */
 export type CommitOutcome =
@@ -41,10 +41,10 @@ export function commitImport(
   });
   try {
     const done = outcome.immediate();
-    if (done.kind === "stale") setImportState(db, runId, "uploaded");
+    if (done.kind === "stale") moveImport(db, runId, ["committing"], "uploaded");
     return done;
   } catch (error) {
-    setImportState(db, runId, "ready");
+    moveImport(db, runId, ["committing"], "ready");
     throw error;
   }
 }

@@ -42,15 +42,19 @@ const PARCEL_DAY = (sign: 1 | -1, fates: string) => `
 
 const CHANGED_IDS = `(SELECT "parcelId" FROM "StagedParcel" WHERE "runId" = :runId AND "fate" = 'changed')`;
 
-/** Takes the parcels that changed out of the roll-up, reverses their use and drops their old parts. */
+/**
+ * Takes the parcels that changed out of the roll-up, reverses their use and drops their old parts. CROSS JOIN and
+ * the plus hold SQLite to the parcels' own lines: it takes the index over what is reversed for a short one, and would
+ * walk the ledger once for each parcel.
+ */
 export const TAKE_BACK = [
   PARCEL_DAY(-1, "'changed'"),
   `INSERT INTO "Movement" ("supplyId", "amount", "value", "cause", "unusual", "effectiveAt", "effectiveDay", "recordedAt",
      "recordedBy", "words", "reversesId", "parcelId")
    SELECT m."supplyId", -m."amount", -m."value", m."cause", m."unusual", m."effectiveAt", m."effectiveDay", :now,
      :device, 'changed by an import', m."id", m."parcelId"
-   FROM "StagedParcel" s JOIN "Movement" m ON m."parcelId" = s."parcelId"
-   WHERE s."runId" = :runId AND s."fate" = 'changed' AND m."cause" = 'packed' AND m."reversesId" IS NULL
+   FROM "StagedParcel" s CROSS JOIN "Movement" m ON m."parcelId" = s."parcelId"
+   WHERE s."runId" = :runId AND s."fate" = 'changed' AND m."cause" = 'packed' AND +m."reversesId" IS NULL
      AND NOT EXISTS (SELECT 1 FROM "Movement" r WHERE r."reversesId" = m."id")
    ORDER BY m."id"`,
   `DELETE FROM "ParcelPiece" WHERE "parcelId" IN ${CHANGED_IDS}`,
@@ -104,7 +108,10 @@ export const USE = `
   LEFT JOIN "SupplyStock" k ON k."supplyId" = u."supplyId" LEFT JOIN "RecipeStep" t ON t."id" = u."recipeStepId"
   WHERE u."runId" = :runId ORDER BY u."id"`;
 
-/** One line per supply and first later count: that count already saw the use, so today's stock stays. */
+/**
+ * One line per supply and first later count: that count already saw the use, so today's stock stays. NOT INDEXED: only
+ * the newest lines are read, by their ids.
+ */
 export const BALANCING = `
   INSERT INTO "Movement" ("supplyId", "amount", "value", "cause", "unusual", "effectiveAt", "effectiveDay", "recordedAt",
     "recordedBy", "words", "countId")
@@ -112,19 +119,19 @@ export const BALANCING = `
     CASE WHEN EXISTS (SELECT 1 FROM "Count" e WHERE e."supplyId" = m."supplyId" AND e."countedAt" < c."countedAt")
       THEN 'count-difference' ELSE 'opening' END,
     m."unusual", c."countedAt", c."countedDay", :now, :device, 'already seen by this count', c."id"
-  FROM "Movement" m JOIN "Count" c ON c."id" = (SELECT f."id" FROM "Count" f WHERE f."supplyId" = m."supplyId"
+  FROM "Movement" m NOT INDEXED JOIN "Count" c ON c."id" = (SELECT f."id" FROM "Count" f WHERE f."supplyId" = m."supplyId"
     AND f."countedAt" > m."effectiveAt" ORDER BY f."countedAt" LIMIT 1)
   WHERE m."id" > :before GROUP BY m."supplyId", c."id", m."unusual" HAVING SUM(m."amount") <> 0 OR SUM(m."value") <> 0`;
 
-/** Brings on hand and the day roll-up in step with the movements appended since. */
+/** Brings on hand and the day roll-up in step with the movements appended since; NOT INDEXED as above. */
 export const ROLL_UPS = [
   `INSERT INTO "SupplyStock" ("supplyId", "amount", "value")
-   SELECT "supplyId", SUM("amount"), SUM(COALESCE("value", 0)) FROM "Movement" WHERE "id" > :before GROUP BY "supplyId"
+   SELECT "supplyId", SUM("amount"), SUM(COALESCE("value", 0)) FROM "Movement" NOT INDEXED WHERE "id" > :before GROUP BY "supplyId"
    ON CONFLICT ("supplyId") DO UPDATE SET
      "amount" = "SupplyStock"."amount" + excluded."amount", "value" = "SupplyStock"."value" + excluded."value"`,
   `INSERT INTO "SupplyDay" ("supplyId", "day", "cause", "unusual", "amount", "value")
    SELECT "supplyId", "effectiveDay", "cause", "unusual", SUM("amount"), SUM(COALESCE("value", 0))
-   FROM "Movement" WHERE "id" > :before GROUP BY "supplyId", "effectiveDay", "cause", "unusual"
+   FROM "Movement" NOT INDEXED WHERE "id" > :before GROUP BY "supplyId", "effectiveDay", "cause", "unusual"
    ON CONFLICT ("supplyId", "day", "cause", "unusual") DO UPDATE SET
      "amount" = "SupplyDay"."amount" + excluded."amount", "value" = "SupplyDay"."value" + excluded."value"`,
 ];

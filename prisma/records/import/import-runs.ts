@@ -38,16 +38,21 @@ type RunRow = Omit<ImportRun, "problems"> & { readonly problem: string | null };
  * Notes a file that is to be imported.
  *
  * @param db the import's connection
- * @param file name, fingerprint and source of the file
+ * @param file name, fingerprint and source of the file; `id` where the run's id is already given out
  * @param now instant of the upload
  * @returns the run's id
  */
 export function createImportRun(
   db: ImportConnection,
-  file: { readonly source: string; readonly fileName: string; readonly fileHash: string },
+  file: {
+    readonly id?: string;
+    readonly source: string;
+    readonly fileName: string;
+    readonly fileHash: string;
+  },
   now: string,
 ): string {
-  const id = randomUUID();
+  const { id = randomUUID() } = file;
   db.prepare(
     `INSERT INTO "ImportRun" ("id", "source", "fileName", "fileHash", "state", "startedAt")
      VALUES (?, ?, ?, ?, 'uploaded', ?)`,
@@ -69,6 +74,16 @@ export function importRunsOf(db: ImportConnection, limit: number): ImportRun[] {
     .map(runOfRow);
 }
 
+/** Ids of the runs that wait for an answer, and so still need their file. */
+export function waitingImports(db: ImportConnection): string[] {
+  return db
+    .prepare<[], { id: string }>(
+      `SELECT "id" FROM "ImportRun" WHERE "state" IN ('uploaded', 'asking', 'ready')`,
+    )
+    .all()
+    .map((run) => run.id);
+}
+
 /** When the very same file was imported before, or null. */
 export function importedBefore(db: ImportConnection, run: ImportRun): string | null {
   const row = db
@@ -81,18 +96,53 @@ export function importedBefore(db: ImportConnection, run: ImportRun): string | n
   return row?.finishedAt ?? null;
 }
 
-/** Moves a run to another state; `finishedAt` where it ends there. */
-export function setImportState(
+/**
+ * Moves a run from one of the states that it may be in to another. Whoever comes second, such as a process
+ * whose run was cancelled meanwhile, moves nothing.
+ *
+ * @param db the import's connection
+ * @param runId the run
+ * @param from states that it may be in
+ * @param to the next state
+ * @param finishedAt instant, where it ends there
+ * @returns whether it moved
+ */
+export function moveImport(
   db: ImportConnection,
   runId: string,
-  state: ImportState,
+  from: readonly ImportState[],
+  to: ImportState,
   finishedAt: string | null = null,
-): void {
-  db.prepare(`UPDATE "ImportRun" SET "state" = ?, "finishedAt" = ?, "problem" = NULL WHERE "id" = ?`).run(
-    state,
-    finishedAt,
-    runId,
-  );
+): boolean {
+  const places = from.map(() => "?").join(", ");
+  const moved = db
+    .prepare(
+      `UPDATE "ImportRun" SET "state" = ?, "finishedAt" = ?, "problem" = NULL
+       WHERE "id" = ? AND "state" IN (${places})`,
+    )
+    .run(to, finishedAt, runId, ...from);
+  return moved.changes === 1;
+}
+
+/** A run was ended by someone else while it was read. */
+export class ImportEndedMeanwhile extends Error {
+  constructor(runId: string) {
+    super(`The import run ${runId} was ended while it was read`);
+    this.name = "ImportEndedMeanwhile";
+  }
+}
+
+/**
+ * Insists that a run is still being read. In the transaction that stages, it keeps a process that outlived its
+ * server from writing to a run that the next start has cleared.
+ *
+ * @throws ImportEndedMeanwhile where it is not
+ */
+export function requireReading(db: ImportConnection, runId: string): void {
+  const state = db
+    .prepare<[string], { state: string }>(`SELECT "state" FROM "ImportRun" WHERE "id" = ?`)
+    .get(runId)?.state;
+  if (state !== "reading") throw new ImportEndedMeanwhile(runId);
 }
 
 /** Notes how many rows have been read so far. */
@@ -100,29 +150,37 @@ export function setRowsRead(db: ImportConnection, runId: string, rowsRead: numbe
   db.prepare(`UPDATE "ImportRun" SET "rowsRead" = ? WHERE "id" = ?`).run(rowsRead, runId);
 }
 
-/** Ends a run as refused, with its reasons. */
+/**
+ * Ends a run as refused, with its reasons.
+ *
+ * @returns false where it is not being worked on, and stays as it is
+ */
 export function refuseImport(
   db: ImportConnection,
   runId: string,
   problems: ImportProblems,
   now: string,
-): void {
-  db.prepare(
-    `UPDATE "ImportRun" SET "state" = 'refused', "finishedAt" = ?, "problem" = ? WHERE "id" = ?`,
-  ).run(now, JSON.stringify(problems), runId);
+): boolean {
+  const refused = db
+    .prepare(
+      `UPDATE "ImportRun" SET "state" = 'refused', "finishedAt" = ?, "problem" = ?
+       WHERE "id" = ? AND "state" IN ('reading', 'asking', 'committing')`,
+    )
+    .run(now, JSON.stringify(problems), runId);
+  return refused.changes === 1;
 }
 
 function runOfRow({ problem, ...run }: RunRow): ImportRun {
   return { ...run, problems: problem === null ? null : (JSON.parse(problem) as ImportProblems) };
 }
 
-/** Marks a run as ready for its yes, with the counts of its staged parcels. */
+/** Marks a run that was read as ready for its yes, with the counts of its staged parcels. */
 export function setImportReady(db: ImportConnection, runId: string): void {
   db.prepare(
     `UPDATE "ImportRun" SET "state" = 'ready', "problem" = NULL,
        "newParcels" = (SELECT COUNT(*) FROM "StagedParcel" WHERE "runId" = :runId AND "fate" = 'new'),
        "sameParcels" = (SELECT COUNT(*) FROM "StagedParcel" WHERE "runId" = :runId AND "fate" IN ('same', 'kept')),
        "changedParcels" = (SELECT COUNT(*) FROM "StagedParcel" WHERE "runId" = :runId AND "fate" = 'changed')
-     WHERE "id" = :runId`,
+     WHERE "id" = :runId AND "state" = 'reading'`,
   ).run({ runId });
 }

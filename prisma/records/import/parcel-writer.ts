@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import type { ImportConnection } from "./import-connection";
+import { requireReading } from "./import-runs";
 import { importedHash, type ParcelOfRows } from "./staged-parcel";
 
 /** One line of a worked-out bill; the amount is what was used. */
@@ -32,6 +33,7 @@ type Before = { id: string; fate: string; bodyHash: string; packedOn: string; ef
  * @param db the import's connection
  * @param runId the run
  * @param source name of where the file comes from
+ * @returns the writer; it throws ImportEndedMeanwhile where the run is no longer being read
  */
 export function parcelWriter(db: ImportConnection, runId: string, source: string) {
   const known = db.prepare<[string, string], Before>(
@@ -71,6 +73,7 @@ export function parcelWriter(db: ImportConnection, runId: string, source: string
   return (parcels: readonly WorkedOut[]): void => {
     const hashed = parcels.map((entry) => ({ entry, hash: importedHash(entry.parcel) }));
     db.transaction(() => {
+      requireReading(db, runId);
       for (const { entry, hash } of hashed) writeOne(entry, hash);
     }).immediate();
   };

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import type { Day } from "#lib/units/day";
 import type { ImportConnection } from "./import-connection";
+import { requireReading } from "./import-runs";
 
 /** A row of the file, understood: ids in place of texts, numbers in place of figures. */
 export type ImportedRow = {
@@ -30,6 +31,7 @@ export const KEY_SEPARATOR = "\u001f";
  * @param db the import's connection
  * @param runId the run
  * @param rows the next rows of the file
+ * @throws ImportEndedMeanwhile where the run is no longer being read
  */
 export function stageRows(db: ImportConnection, runId: string, rows: readonly ImportedRow[]): void {
   const insert = db.prepare(
@@ -39,6 +41,7 @@ export function stageRows(db: ImportConnection, runId: string, rows: readonly Im
   );
   const keyed = rows.map((row) => ({ row, key: looseKey(row) }));
   db.transaction(() => {
+    requireReading(db, runId);
     for (const { row, key } of keyed) {
       insert.run(
         runId,

@@ -2,19 +2,10 @@ import { createHash } from "node:crypto";
 import type { ImportField, ImportProblem } from "./import-problem";
 import type { ImportedRow } from "./stage-rows";
 
-/** The rows of one parcel, put together. */
-export type ParcelOfRows = {
+/** The rows of one parcel, put together; what they all leave out is null. */
+export type ParcelOfRows = Omit<ImportedRow, "line" | "packedOn" | "itemTypeId" | "pieces"> & {
   readonly packedOn: string;
-  readonly orderRef: string | null;
   readonly pieces: readonly { readonly itemTypeId: string; readonly pieces: number }[];
-  readonly zoneId: string | null;
-  /** As the file says; null where it says nothing. */
-  readonly style: string | null;
-  readonly cartonId: string | null;
-  readonly scaleMg: number | null;
-  readonly scaleTyped: string | null;
-  readonly postageMinor: number | null;
-  readonly unusual: boolean;
 };
 
 /** Bodies that an import wrote; a parcel whose hash begins otherwise was put right by hand. */

@@ -6,6 +6,7 @@ import { addDays, day, weekStart } from "#lib/units/day";
 import { closeDatabase, type Database, openDatabase } from "#prisma/client";
 import { demoCalendar } from "#prisma/demo/demo-calendar";
 import { demoParcels } from "#prisma/demo/demo-parcels";
+import { fullerParcels } from "#prisma/demo/fuller-parcels";
 import { loadDemoShop } from "#prisma/demo/load-demo-shop";
 import { seededRandom } from "#prisma/demo/seeded-random";
 import { migrateDatabase } from "#prisma/migrate";
@@ -87,6 +88,69 @@ describe("loadDemoShop", () => {
     expect(await db.movement.count({ where: { cause: "packed", value: null } })).toBe(0);
   });
 
+  it("holds a few parcels of two item types, with the bill of both", async () => {
+    const parcels = await db.parcel.findMany({
+      where: { pieces: { some: { itemTypeId: "bowl" } }, AND: { pieces: { some: { itemTypeId: "mug" } } } },
+      include: { movements: { include: { recipeStep: { include: { recipe: true } } } } },
+    });
+    expect(parcels.length).toBeGreaterThanOrEqual(3);
+    expect(parcels.length).toBeLessThanOrEqual(20);
+    for (const { movements } of parcels) {
+      const recipes = new Set(movements.flatMap(({ recipeStep }) => recipeStep?.recipe.itemTypeId ?? []));
+      expect([...recipes].sort()).toEqual(["bowl", "mug"]);
+    }
+  });
+
+  it("holds a few double boxes, the outer carton larger on every side, both taken from stock", async () => {
+    const parcels = await db.parcel.findMany({
+      where: { cartons: { some: { position: 1 } } },
+      include: { cartons: { orderBy: { position: "asc" }, include: { supply: true } }, movements: true },
+    });
+    expect(parcels.length).toBeGreaterThanOrEqual(3);
+    expect(parcels.length).toBeLessThanOrEqual(20);
+    for (const { cartons, movements } of parcels) {
+      const [outer = [], inner = []] = cartons.map(({ supply }) =>
+        [supply?.lengthUm ?? 0, supply?.widthUm ?? 0, supply?.heightUm ?? 0].sort((a, b) => a - b),
+      );
+      expect(inner.every((side) => side > 0)).toBe(true);
+      expect(outer.every((side, index) => side > (inner[index] ?? Number.POSITIVE_INFINITY))).toBe(true);
+      const taken = movements.map((movement) => movement.supplyId);
+      for (const { supplyId } of cartons) expect(taken).toContain(supplyId);
+    }
+  });
+
+  it("holds orders in two parcels and parcels of two orders", async () => {
+    const links = await db.orderParcel.findMany();
+    const several = (key: "orderId" | "parcelId") => {
+      const times = new Map<string, number>();
+      for (const link of links) times.set(link[key], (times.get(link[key]) ?? 0) + 1);
+      return [...times.values()].filter((count) => count > 1).length;
+    };
+    expect(several("orderId")).toBeGreaterThan(3);
+    expect(several("parcelId")).toBeGreaterThan(3);
+  });
+
+  it("offers some supplies from two suppliers, with another pack, price and lead time", async () => {
+    const offers = await db.offer.findMany({ include: { supplier: true } });
+    const first = new Map<string, (typeof offers)[number]>();
+    const pairs = offers.flatMap((offer) => {
+      const other = first.get(offer.supplyId);
+      first.set(offer.supplyId, other ?? offer);
+      return other === undefined ? [] : [[other, offer] as const];
+    });
+    expect(pairs.map(([, { supplyId }]) => supplyId).sort()).toEqual([
+      "carton-12x12x8",
+      "packing-paper",
+      "small-bubble",
+    ]);
+    for (const [one, other] of pairs) {
+      expect(one.supplierId).not.toBe(other.supplierId);
+      expect(one.packAmount).not.toBe(other.packAmount);
+      expect(one.priceMinor).not.toBe(other.priceMinor);
+      expect(one.supplier.leadTimeDays).not.toBe(other.supplier.leadTimeDays);
+    }
+  });
+
   it("leaves one order open and receives the others, some of them late", async () => {
     const lines = await db.purchaseLine.findMany();
     expect(lines.filter((line) => line.closedOn === null).map((line) => line.supplyId)).toEqual([
@@ -98,8 +162,9 @@ describe("loadDemoShop", () => {
   it("invents the same parcels from the same seed", async () => {
     const recipes = await recipesOf(db);
     const calendar = demoCalendar(TODAY, "UTC");
-    const parcels = demoParcels(seededRandom(1), calendar, recipes);
-    expect(demoParcels(seededRandom(1), calendar, recipes)).toEqual(parcels);
-    expect(demoParcels(seededRandom(2), calendar, recipes)).not.toEqual(parcels);
+    const parcelsOf = (seed: number) =>
+      fullerParcels(demoParcels(seededRandom(seed), calendar, recipes), recipes);
+    expect(parcelsOf(1)).toEqual(parcelsOf(1));
+    expect(parcelsOf(2)).not.toEqual(parcelsOf(1));
   });
 });
