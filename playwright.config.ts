@@ -1,4 +1,5 @@
 import { defineConfig } from "@playwright/test";
+import { BROWSER_FLAGS } from "./tests/browser/browser-flags.mjs";
 
 // `npm test` starts the program, finds a browser and says both here.
 const {
@@ -24,15 +25,7 @@ export default defineConfig({
     screenshot: "only-on-failure",
     launchOptions: {
       ...(executablePath !== undefined && { executablePath }),
-      args: [
-        "--no-sandbox",
-        "--disable-gpu",
-        "--disable-quic",
-        "--no-first-run",
-        "--disable-background-networking",
-        "--disable-component-update",
-        "--disable-sync",
-      ],
+      args: BROWSER_FLAGS,
     },
   },
 });

@@ -4,12 +4,14 @@ import { database } from "#prisma/client";
 import { shopOf } from "#prisma/records/shop";
 import { Message } from "./_parts/message";
 import { Page } from "./_parts/page";
+import { FirstSteps } from "./setup/_parts/first-steps";
+import { firstSteps } from "./setup/first-steps";
 import { Asks } from "./this-week/_parts/asks";
 import { CountFirst } from "./this-week/_parts/count-first";
 import { CoverTable } from "./this-week/_parts/cover-table";
-import { EmptyShelf } from "./this-week/_parts/empty-shelf";
 import { PlaceOrders } from "./this-week/_parts/place-orders";
 import { PlacedOrder } from "./this-week/_parts/placed-order";
+import { isAnswerMissing } from "./this-week/answer-missing";
 import { askedDay } from "./this-week/asked-day";
 import { coverAxis } from "./this-week/cover-axis";
 import { keepCheck } from "./this-week/keep-check";
@@ -32,6 +34,7 @@ export default async function ThisWeek({ searchParams }: ThisWeekProps) {
   const { check, drafts, openLines, parcelsLastWeek } = await thisWeekOn(db, shop, today);
   if (asked.kind === "none") await keepCheck(db, check, now);
   const { finding, rows, toCount } = check;
+  const steps = isAnswerMissing(rows) ? await firstSteps(db) : [];
   return (
     <Page finding={finding} aside={`${formatDayLong(today)}. ${weekWords(parcelsLastWeek)}`}>
       {asked.kind === "unreadable" ? (
@@ -40,11 +43,8 @@ export default async function ThisWeek({ searchParams }: ThisWeekProps) {
         </Message>
       ) : null}
       <PlacedOrder lines={openLines.filter((line) => line.purchaseId === ordered)} asked={askedFor} />
-      {rows.length === 0 ? (
-        <EmptyShelf />
-      ) : (
-        <CoverTable rows={rows} axis={coverAxis(today, shop.weekStartsOn)} />
-      )}
+      <FirstSteps steps={steps} />
+      {rows.length === 0 ? null : <CoverTable rows={rows} axis={coverAxis(today, shop.weekStartsOn)} />}
       <Asks>
         <PlaceOrders
           drafts={drafts}

@@ -1,7 +1,6 @@
 "use client";
 
-import type { HTMLInputTypeAttribute } from "react";
-import { FieldError, Input, Label, Text, TextArea, TextField } from "react-aria-components";
+import { type ChangeEvent, type HTMLInputTypeAttribute, useEffect, useId, useRef } from "react";
 import { classList } from "./class-list";
 import styles from "./field.module.css";
 import { givenProps } from "./given-props";
@@ -31,30 +30,40 @@ type FieldProps = {
 
 /**
  * One labelled text field with its hint and its error, for words, amounts, sizes, weights, money and
- * dates (`type="date"`). It sends `name` with its form before the page is interactive too.
+ * dates (`type="date"`). It is the browser's own field: it sends `name` with its form before the page is
+ * interactive, and what was typed until then stays.
  *
  * @example <Field label="On the shelf" name="amount" inputMode="decimal" hint="174 or 1 1/3" size="short" />
  */
 export function Field({ label, hint, error, size = "line", placeholder, suggestions, ...field }: FieldProps) {
   const { name, value, defaultValue, onChange, type = "text", inputMode, autoComplete = "off" } = field;
   const { isRequired = false, isDisabled = false } = field;
-  const list = suggestions && `suggestions-${name ?? label}`.replaceAll(/\W+/g, "-");
+  const id = useId();
+  const typed = useTypedBefore(value, onChange);
+  const list = suggestions && `${id}-list`;
+  const described = [hint === undefined ? "" : `${id}-hint`, error === undefined ? "" : `${id}-error`];
+  const given = {
+    id,
+    autoComplete,
+    className: styles.input,
+    "aria-invalid": error !== undefined,
+    "aria-required": isRequired,
+    disabled: isDisabled,
+    ...givenProps({ name, value, defaultValue, inputMode, placeholder }),
+    ...givenProps({ "aria-describedby": classList(...described) || undefined }),
+    ...(onChange && {
+      onChange: (event: ChangeEvent<HTMLInputElement | HTMLTextAreaElement>) => onChange(event.target.value),
+    }),
+  };
   return (
-    <TextField
-      {...givenProps({ name, value, defaultValue, onChange, inputMode })}
-      type={type}
-      autoComplete={autoComplete}
-      isRequired={isRequired}
-      isDisabled={isDisabled}
-      isInvalid={error !== undefined}
-      validationBehavior="aria"
-      className={classList(styles.field, styles[size])}
-    >
-      <Label className={classList(styles.label)}>{label}</Label>
+    <div className={classList(styles.field, styles[size])}>
+      <label htmlFor={id} className={styles.label}>
+        {label}
+      </label>
       {size === "rows" ? (
-        <TextArea rows={3} className={classList(styles.input)} {...givenProps({ placeholder })} />
+        <textarea rows={3} ref={typed} {...given} />
       ) : (
-        <Input className={classList(styles.input)} {...givenProps({ placeholder, list })} />
+        <input type={type} ref={typed} {...given} {...givenProps({ list })} />
       )}
       {suggestions && (
         <datalist id={list}>
@@ -64,11 +73,27 @@ export function Field({ label, hint, error, size = "line", placeholder, suggesti
         </datalist>
       )}
       {hint === undefined ? null : (
-        <Text slot="description" className={classList(styles.hint)}>
+        <span id={`${id}-hint`} className={styles.hint}>
           {hint}
-        </Text>
+        </span>
       )}
-      <FieldError className={classList(styles.error)}>{error}</FieldError>
-    </TextField>
+      {error === undefined ? null : (
+        <span id={`${id}-error`} className={styles.error}>
+          {error}
+        </span>
+      )}
+    </div>
   );
+}
+
+/** Hands on what was typed into a field before its script ran, where a component holds its value. */
+function useTypedBefore(value: string | undefined, onChange: FieldProps["onChange"]) {
+  const element = useRef<(HTMLInputElement & HTMLTextAreaElement) | null>(null);
+  const first = useRef({ value, onChange });
+  useEffect(() => {
+    const typed = element.current?.value;
+    if (first.current.value === undefined || typed === undefined) return;
+    if (typed !== first.current.value) first.current.onChange?.(typed);
+  }, []);
+  return element;
 }

@@ -39,7 +39,8 @@ export function RecordForm(props: RecordFormProps) {
   }, [attempt]);
 
   const problems = state.kind === "refused" ? state.problems : {};
-  const named = new Set(fields.map((field) => field.name));
+  // A hidden field has no place of its own for its problem: it stands above the form.
+  const named = new Set(fields.filter((field) => field.kind !== "hidden").map((field) => field.name));
   const others = Object.entries(problems).filter(([name]) => !named.has(name));
 
   return (

@@ -1,5 +1,6 @@
 import { backupDatabase } from "#prisma/backup";
 import { databaseFile } from "#prisma/client";
+import { fail } from "./fail";
 
 const stamp = new Date().toISOString().slice(0, 19).replace(/[-:]/g, "");
 const target = process.argv[2] ?? `data/backup-${stamp}.db`;
@@ -20,9 +21,4 @@ switch (result.kind) {
     break;
   default:
     result satisfies never;
-}
-
-function fail(words: string): void {
-  console.error(words);
-  process.exitCode = 1;
 }

@@ -1,5 +1,6 @@
 import { relative } from "node:path";
 import { MigrationRefused, migrateDatabase } from "#prisma/migrate";
+import { fail } from "./fail";
 
 const file = process.argv[2];
 if (file === undefined) throw new RangeError("migrate requires the path of a database, got none");
@@ -11,6 +12,5 @@ try {
   if (applied.length > 0) console.log(`Migrated ${relative(process.cwd(), file)}: ${applied.join(", ")}`);
 } catch (error) {
   if (!(error instanceof MigrationRefused)) throw error;
-  console.error(error.message);
-  process.exitCode = 1;
+  fail(error.message);
 }

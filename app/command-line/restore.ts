@@ -1,5 +1,6 @@
 import { restoreDatabase } from "#prisma/backup";
 import { databaseFile } from "#prisma/client";
+import { fail } from "./fail";
 
 const backup = process.argv[2];
 if (backup === undefined) fail("Say which backup to restore: npm run restore -- FILE");
@@ -26,9 +27,4 @@ function restore(from: string): void {
     default:
       result satisfies never;
   }
-}
-
-function fail(words: string): void {
-  console.error(words);
-  process.exitCode = 1;
 }

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { ButtonLink } from "../_parts/button-link";
 import { Page } from "../_parts/page";
 import { shopNow } from "../_parts/shop-now";
+import { StartChoices } from "./_parts/start-choices";
 import { SupplyTable } from "./_parts/supply-table";
 import { suppliesFinding } from "./supplies-finding";
 import { suppliesNow } from "./supplies-now";
@@ -24,15 +25,19 @@ export default async function SuppliesPage() {
       finding={suppliesFinding(rows)}
       aside="Use is what This week reckons with; open a supply to see where it went."
       actions={
-        <>
-          <ButtonLink href="/supplies/count" tone="primary">
-            Count
-          </ButtonLink>
-          <ButtonLink href="/supplies/new">Add a supply</ButtonLink>
-        </>
+        rows.length === 0 ? (
+          <StartChoices />
+        ) : (
+          <>
+            <ButtonLink href="/supplies/count" tone="primary">
+              Count
+            </ButtonLink>
+            <ButtonLink href="/supplies/new">Add a supply</ButtonLink>
+          </>
+        )
       }
     >
-      <SupplyTable rows={rows} />
+      {rows.length === 0 ? null : <SupplyTable rows={rows} />}
     </Page>
   );
 }

@@ -16,6 +16,19 @@ export const SUPPLY_KINDS = ["tissue", "paper", "bubble", "tape", "carton", "fil
 
 const CARTON_SIZES = 3;
 
+/** The fields that must agree with one another. */
+type SupplyParts = {
+  readonly kind: (typeof SUPPLY_KINDS)[number];
+  readonly countUnit?: string | undefined;
+  readonly countAmount?: unknown;
+  readonly sizes?: { readonly um: readonly number[] } | undefined;
+  readonly core?: { readonly um: number } | undefined;
+  readonly full?: { readonly um: number } | undefined;
+  readonly fullAmount?: unknown;
+  readonly pileSheets?: number | undefined;
+  readonly pileHeight?: unknown;
+};
+
 /** The use unit alone, read first: amounts of the form are in it. */
 export const useUnitForm = z.object({
   useUnit: z.string("Choose how it is used.").refine(isUseUnit, "Choose how it is used."),
@@ -49,28 +62,44 @@ export function supplyForm(unit: UseUnit, measures: Measures) {
       retired: tick,
     })
     .superRefine((supply, context) => {
-      const refuse = (field: string, message: string) =>
+      for (const [field, message] of disagreements(supply)) {
         context.addIssue({ code: "custom", path: [field], message });
-      if ((supply.countUnit === undefined) !== (supply.countAmount === undefined)) {
-        refuse(
-          supply.countUnit === undefined ? "countUnit" : "countAmount",
-          "Fill in both: the word and what is in one, or neither.",
-        );
-      }
-      if (supply.kind === "carton" && supply.sizes?.um.length !== CARTON_SIZES) {
-        refuse("sizes", "A carton needs its three inside sizes, like 12 x 9 x 8.");
-      }
-      const roll = [supply.core, supply.full, supply.fullAmount].filter((part) => part !== undefined).length;
-      if (roll === 1 || roll === 2)
-        refuse("full", "A roll needs all three: core, full diameter and what a full one holds.");
-      if (supply.core !== undefined && supply.full !== undefined && supply.core.um >= supply.full.um) {
-        refuse("full", "A full roll is wider than its core.");
-      }
-      if ((supply.pileSheets === undefined) !== (supply.pileHeight === undefined)) {
-        refuse(
-          supply.pileHeight === undefined ? "pileHeight" : "pileSheets",
-          "Fill in both: the sheets and the height of the pressed pile.",
-        );
       }
     });
+}
+
+type Disagreement = readonly [field: string, message: string];
+
+/** What no field can see alone: parts that need one another. */
+function disagreements(supply: SupplyParts): Disagreement[] {
+  const isUnsizedCarton = supply.kind === "carton" && supply.sizes?.um.length !== CARTON_SIZES;
+  return [
+    ...halfFilled(supply, ["countUnit", "countAmount"], "the word and what is in one, or neither"),
+    ...(isUnsizedCarton
+      ? [["sizes", "A carton needs its three inside sizes, like 12 x 9 x 8."] as const]
+      : []),
+    ...rollDisagreements(supply),
+    ...halfFilled(supply, ["pileSheets", "pileHeight"], "the sheets and the height of the pressed pile"),
+  ];
+}
+
+function halfFilled(
+  supply: SupplyParts,
+  pair: readonly [keyof SupplyParts, keyof SupplyParts],
+  both: string,
+): Disagreement[] {
+  const [missing, ...more] = pair.filter((field) => supply[field] === undefined);
+  return missing === undefined || more.length > 0 ? [] : [[missing, `Fill in both: ${both}.`]];
+}
+
+function rollDisagreements({ core, full, fullAmount }: SupplyParts): Disagreement[] {
+  const filled = [core, full, fullAmount].filter((part) => part !== undefined).length;
+  const found: Disagreement[] = [];
+  if (filled === 1 || filled === 2) {
+    found.push(["full", "A roll needs all three: core, full diameter and what a full one holds."]);
+  }
+  if (core !== undefined && full !== undefined && core.um >= full.um) {
+    found.push(["full", "A full roll is wider than its core."]);
+  }
+  return found;
 }

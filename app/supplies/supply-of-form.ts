@@ -1,8 +1,13 @@
 import type { z } from "zod";
+import { PLAIN_SUPPLY } from "#prisma/records/plain-supply";
 import type { Supply } from "#prisma/records/supplies";
 import type { supplyForm } from "./supply-form";
 
 const NANOMETRES_PER_MICROMETRE = 1_000;
+const ROLLED: readonly Supply["kind"][] = ["bubble", "tape", "paper", "other"];
+const PILED: readonly Supply["kind"][] = ["tissue", "paper", "other"];
+
+type ReadSupply = z.output<ReturnType<typeof supplyForm>>;
 
 /**
  * The supply that a filled form stands for. Figures that its kind has no use for are left out, and what a person
@@ -12,18 +17,10 @@ const NANOMETRES_PER_MICROMETRE = 1_000;
  * @param kept what the form does not ask: the id, the place on the shelf
  * @returns the supply to save
  */
-export function supplyOfForm(
-  read: z.output<ReturnType<typeof supplyForm>>,
-  kept: Pick<Supply, "id" | "position">,
-): Supply {
-  const isCarton = read.kind === "carton";
-  const isRolled =
-    read.kind === "bubble" || read.kind === "tape" || read.kind === "paper" || read.kind === "other";
-  const isPiled = read.kind === "tissue" || read.kind === "paper" || read.kind === "other";
-  const [length, width, height] = read.sizes?.um ?? [];
+export function supplyOfForm(read: ReadSupply, kept: Pick<Supply, "id" | "position">): Supply {
   return {
-    id: kept.id,
-    position: kept.position,
+    ...PLAIN_SUPPLY,
+    ...kept,
     name: read.name,
     kind: read.kind,
     useUnit: read.useUnit,
@@ -31,21 +28,34 @@ export function supplyOfForm(
     countAmount: read.countAmount?.amount ?? null,
     massMg: read.mass?.mg ?? null,
     massTyped: read.mass?.typed ?? null,
-    lengthUm: length ?? null,
-    widthUm: width ?? null,
-    heightUm: height ?? null,
-    sizesTyped: read.sizes?.typed ?? null,
-    coreUm: isRolled ? (read.core?.um ?? null) : null,
-    fullUm: isRolled ? (read.full?.um ?? null) : null,
-    fullAmount: isRolled ? (read.fullAmount?.amount ?? null) : null,
-    coreMassMg: isRolled ? (read.coreMass?.mg ?? null) : null,
-    sheetNm: isPiled ? sheetNm(read.pileHeight?.um, read.pileSheets) : null,
-    wall: isCarton ? (read.wall ?? "single") : null,
-    rating: isCarton ? (read.rating ?? null) : null,
-    ratedMassMg: isCarton ? (read.ratedMass?.mg ?? null) : null,
-    guessed: false,
+    ...sizesOf(read),
+    ...(ROLLED.includes(read.kind) ? rollOf(read) : {}),
+    ...(PILED.includes(read.kind) ? { sheetNm: sheetNm(read.pileHeight?.um, read.pileSheets) } : {}),
+    ...(read.kind === "carton" ? cartonOf(read) : {}),
     note: read.note,
     retired: read.retired,
+  };
+}
+
+function sizesOf({ sizes }: ReadSupply) {
+  const [lengthUm = null, widthUm = null, heightUm = null] = sizes?.um ?? [];
+  return { lengthUm, widthUm, heightUm, sizesTyped: sizes?.typed ?? null };
+}
+
+function rollOf(read: ReadSupply) {
+  return {
+    coreUm: read.core?.um ?? null,
+    fullUm: read.full?.um ?? null,
+    fullAmount: read.fullAmount?.amount ?? null,
+    coreMassMg: read.coreMass?.mg ?? null,
+  };
+}
+
+function cartonOf(read: ReadSupply) {
+  return {
+    wall: read.wall ?? "single",
+    rating: read.rating ?? null,
+    ratedMassMg: read.ratedMass?.mg ?? null,
   };
 }
 

@@ -1,5 +1,5 @@
 import { AMOUNT_PER_UNIT, type Amount, amount } from "#lib/units/amount";
-import { formatAmount } from "#lib/units/amount-text";
+import { formatAmount, formatEstimate } from "#lib/units/amount-text";
 import type { Day } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import type { Stock, Supply } from "#prisma/records/supplies";
@@ -47,7 +47,7 @@ function supplyRow(supply: Supply, known: Known): SupplyRow {
     id: supply.id,
     name: supply.name,
     onHand: onHand === null ? "not counted" : onHandWords(onHand, supply),
-    usePerWeek: use === undefined || use === 0 ? "none yet" : `${formatAmount(use, supply.useUnit)} a week`,
+    usePerWeek: use === undefined || use === 0 ? "none yet" : `${formatEstimate(use, supply.useUnit)} a week`,
     unitCost: unitCostWords(stock?.unitCost ?? null, supply.useUnit, known),
     counted: countedDay === null ? "never" : formatDay(countedDay),
     state: stateOf(onHand),

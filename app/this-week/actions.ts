@@ -3,13 +3,13 @@
 import { randomUUID } from "node:crypto";
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
+import { packPrice } from "#lib/replenishment/pack-price";
 import type { Day } from "#lib/units/day";
 import { cancelPurchaseLine, openPurchaseLines, placePurchase } from "#prisma/records/purchases";
 import { offersOf } from "#prisma/records/suppliers";
 import { type FormState, refused, typedValues } from "../_parts/form-state";
 import { recorderOf, shopNow } from "../_parts/shop-now";
 import { readMarkAsOrdered } from "./mark-as-ordered-form";
-import { packPrice } from "./pack-price";
 
 /** Records an order as placed with its supplier, at the prices of the offers as they stand. */
 export async function markAsOrdered(before: FormState, form: FormData): Promise<FormState> {

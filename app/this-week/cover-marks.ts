@@ -14,7 +14,8 @@ export type CoverMarks = {
 };
 
 /**
- * The cover strip of one supply. Nothing is drawn where the stock is unknown or none; a supply whose stock
+ * The cover strip of one supply. Nothing is drawn where the stock is unknown or none, or no use is known that it
+ * could last against; a supply whose stock
  * outlasts the axis reaches its end; where stock likely ends before what is on order comes, the bar ends too.
  *
  * @param row - a row of the weekly check
@@ -22,7 +23,7 @@ export type CoverMarks = {
  * @returns places in percent and the strip in words
  */
 export function coverMarks(row: CheckRow, axis: CoverAxis): CoverMarks {
-  const isDrawn = row.onHand !== null && row.onHand > 0;
+  const isDrawn = row.onHand !== null && row.onHand > 0 && row.usePerWeek !== null;
   const end = row.shortFrom ?? row.runOutDate;
   const likely = end === null ? 100 : percentOn(axis, end);
   const careful = row.carefulRunOutDate === null ? likely : percentOn(axis, row.carefulRunOutDate);
@@ -44,9 +45,10 @@ export function coverMarks(row: CheckRow, axis: CoverAxis): CoverMarks {
 }
 
 function reachWords(row: CheckRow): string[] {
-  const { onHand, carefulRunOutDate, runOutDate, shortFrom } = row;
+  const { onHand, usePerWeek, carefulRunOutDate, runOutDate, shortFrom } = row;
   if (onHand === null) return ["stock unknown, never counted"];
   if (onHand <= 0) return ["no stock by the book"];
+  if (usePerWeek === null) return ["no use known, so no end can be told"];
   if (runOutDate === null) return ["no end of the stock in sight"];
   const gap = shortFrom === null ? [] : [`likely gone by ${formatDay(shortFrom)}, before a delivery`];
   const careful = formatDay(carefulRunOutDate ?? runOutDate);

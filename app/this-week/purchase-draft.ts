@@ -1,8 +1,8 @@
+import { packPrice } from "#lib/replenishment/pack-price";
 import type { CheckRow } from "#lib/replenishment/weekly-check";
 import type { Amount } from "#lib/units/amount";
 import { type Day, maxDay } from "#lib/units/day";
 import type { Offer, Supplier } from "#prisma/records/suppliers";
-import { packPrice } from "./pack-price";
 
 /** One supply of an order that could be placed. */
 export type DraftLine = {

@@ -1,5 +1,6 @@
 import type { OfferPacks } from "#lib/replenishment/check-row";
-import { type CheckOffer, packPrice } from "#lib/replenishment/suggested-packs";
+import { packPrice } from "#lib/replenishment/pack-price";
+import type { CheckOffer } from "#lib/replenishment/suggested-packs";
 
 /** An offer with the packs that would be ordered of it. */
 export type PackedOffer = { readonly offer: CheckOffer; readonly packs: number };

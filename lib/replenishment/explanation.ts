@@ -4,7 +4,7 @@ import type { UsageHistory } from "#lib/forecast/usage-history";
 import type { ExplanationLine } from "#lib/replenishment/check-row";
 import type { PlanMethod, ProtectionPlan } from "#lib/replenishment/protection-plan";
 import { type Amount, amount } from "#lib/units/amount";
-import { formatAmount } from "#lib/units/amount-text";
+import { formatAmount, formatEstimate } from "#lib/units/amount-text";
 import type { Day } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import type { UseUnit } from "#lib/units/use-unit";
@@ -35,16 +35,17 @@ export type ExplanationQuestion = {
  */
 export function explanation(question: ExplanationQuestion): ExplanationLine[] {
   const { unit, plan, onHand, position, serviceLevel, reviewDays, today } = question;
-  const text = (parts: number): string => formatAmount(amount(Math.round(parts)), unit);
+  const booked = (parts: number): string => formatAmount(amount(Math.round(parts)), unit);
+  const reckoned = (parts: number): string => formatEstimate(amount(Math.round(parts)), unit);
   const supplier =
     question.supplierName === null ? "assumed, there is no offer" : `from ${question.supplierName}`;
   const until = formatDay(plan.interval.until);
   return [
-    ...usedLines(question, text),
+    ...usedLines(question, booked),
     {
       label: "Use a week",
-      value: text(plan.usePerWeek),
-      note: `${methodWords(plan.method)}${methodReason(plan.method, text)}`,
+      value: reckoned(plan.usePerWeek),
+      note: `${methodWords(plan.method)}${methodReason(plan.method, reckoned)}`,
     },
     {
       label: "Protection interval",
@@ -55,10 +56,10 @@ export function explanation(question: ExplanationQuestion): ExplanationLine[] {
     },
     {
       label: "Expected use",
-      value: text(plan.expectedUse),
-      note: `${text(plan.usePerWeek)} a week × ${plan.openDays} ÷ 7.`,
+      value: reckoned(plan.expectedUse),
+      note: `${reckoned(plan.usePerWeek)} a week × ${plan.openDays} ÷ 7.`,
     },
-    { label: "Typical error", value: text(plan.spread.deviation), note: spreadWords(plan) },
+    { label: "Typical error", value: reckoned(plan.spread.deviation), note: spreadWords(plan) },
     {
       label: "Service level",
       value: `${rounded(serviceLevel * 100, 1)} %`,
@@ -66,18 +67,18 @@ export function explanation(question: ExplanationQuestion): ExplanationLine[] {
     },
     {
       label: "Safety stock",
-      value: text(plan.safetyStock),
-      note: `${rounded(plan.spread.factor, 2)} × ${text(plan.spread.deviation)}.`,
+      value: reckoned(plan.safetyStock),
+      note: `${rounded(plan.spread.factor, 2)} × ${reckoned(plan.spread.deviation)}.`,
     },
     {
       label: "Reorder point",
-      value: text(plan.reorderPoint),
-      note: `${text(plan.expectedUse)} expected and ${text(plan.safetyStock)} safety stock.`,
+      value: reckoned(plan.reorderPoint),
+      note: `${reckoned(plan.expectedUse)} expected and ${reckoned(plan.safetyStock)} safety stock.`,
     },
     {
       label: "Position",
-      value: position === null ? "not known" : text(position),
-      note: onHand === null ? "Never counted." : positionWords(question, text),
+      value: position === null ? "not known" : booked(position),
+      note: onHand === null ? "Never counted." : positionWords(question, booked),
     },
   ];
 }

@@ -11,11 +11,11 @@ type FindingRow = Pick<CheckRow, "supply" | "action" | "orderByDate">;
  * @param rows rows of the check, most urgent first
  * @param today the day of the check
  * @returns a sentence of at most 90 characters where the names allow it
- * @example finding([], day("2026-11-25")) // "No supplies yet: add one to see what to order."
+ * @example finding([], day("2026-11-25")) // "No supplies yet: copy the recipes of what you sell, theirs come along."
  */
 export function finding(rows: readonly FindingRow[], today: Day): string {
   if (rows.length === 0) {
-    return "No supplies yet: add one to see what to order.";
+    return "No supplies yet: copy the recipes of what you sell, theirs come along.";
   }
   const todayRows = rows.filter((row) => row.action === "order-today");
   const weekRows = rows.filter((row) => row.action === "order-this-week");
@@ -81,14 +81,16 @@ function nothingToOrder(rows: readonly FindingRow[], uncounted: number): string 
   if (uncounted === rows.length) {
     return "Count the shelf first: no supply has a date yet.";
   }
+  if (rows.every((row) => row.action === "count" || row.action === "no-use")) {
+    return uncounted === 0
+      ? "No use is recorded: the next parcels will say how long the shelf lasts."
+      : `Record parcels to see how long the shelf lasts, and count ${uncounted === 1 ? "one" : uncounted} more.`;
+  }
   if (uncounted > 0) {
     const known = "Nothing known must be ordered this week";
     return uncounted === 1
       ? `${known}; count one supply to be sure.`
       : `${known}; count ${uncounted} to be sure.`;
-  }
-  if (rows.every((row) => row.action === "no-use")) {
-    return "Nothing to order: no supply is in use yet.";
   }
   const next = rows.find((row) => row.action === "order-later");
   const text =

@@ -1,7 +1,7 @@
 import type { CheckRow } from "#lib/replenishment/check-row";
 import type { Arrival } from "#lib/replenishment/run-out";
 import { type Amount, sumAmounts } from "#lib/units/amount";
-import { formatAmount } from "#lib/units/amount-text";
+import { formatAmount, formatEstimate } from "#lib/units/amount-text";
 import { type Day, daysBetween } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import type { UseUnit } from "#lib/units/use-unit";
@@ -49,7 +49,7 @@ function countSentence(row: RowWithoutSentence): string {
 }
 
 function usedSentence(perWeek: Amount, unit: UseUnit): string {
-  const text = formatAmount(perWeek, unit);
+  const text = formatEstimate(perWeek, unit);
   return `About ${text} a week ${unit !== "each" && text.startsWith("1 ") ? "is" : "are"} used.`;
 }
 

@@ -33,21 +33,3 @@ export function suggestedPacks(position: Amount, target: Amount, packAmount: Amo
   }
   return Math.max(0, Math.ceil((target - position) / packAmount));
 }
-
-/**
- * Price of one pack when so many are bought: the last price break that is reached, for all packs.
- *
- * @param offer pack, price and breaks
- * @param packs whole packs
- * @returns minor units a pack, or null when the price is not known
- * @example packPrice({ ...offer, priceMinor: 3800, breaks: [{ fromPacks: 4, priceMinor: 3500 }] }, 5) // 3500
- */
-export function packPrice(offer: CheckOffer, packs: number): number | null {
-  const reached = offer.breaks
-    .filter((step) => step.fromPacks <= packs)
-    .reduce<CheckOffer["breaks"][number] | null>(
-      (highest, step) => (highest === null || step.fromPacks > highest.fromPacks ? step : highest),
-      null,
-    );
-  return reached === null ? offer.priceMinor : reached.priceMinor;
-}

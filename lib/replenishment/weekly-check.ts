@@ -38,7 +38,7 @@ const URGENCY: readonly CheckAction[] = [
  * @param today the day of the check, in the shop's time zone
  * @returns rows by urgency, the finding in one line, and what to count
  * @throws RangeError when a term is out of range or use is not given oldest first
- * @example weeklyCheck([], terms, day("2026-11-25")).finding // "No supplies yet: add one to see what to order."
+ * @example weeklyCheck([], terms, day("2026-11-25")).finding // "No supplies yet: copy the recipes of what you sell, theirs come along."
  */
 export function weeklyCheck(
   inputs: readonly SupplyOutlookInput[],

@@ -1,4 +1,4 @@
-import { AMOUNT_PER_UNIT, type Amount, amount, unitsOf } from "#lib/units/amount";
+import { AMOUNT_PER_UNIT, type Amount, amount, amountOfUnits, unitsOf } from "#lib/units/amount";
 import { fractionText } from "#lib/units/fraction-text";
 import { LENGTH_WORDS } from "#lib/units/length";
 import { measureParts, measureSum } from "#lib/units/measure-text";
@@ -9,6 +9,9 @@ import { type UseUnit, unitWord } from "#lib/units/use-unit";
 
 /** From here on a reckoned amount is shown whole: nobody counts tenths of a sheet in a pile. */
 const WHOLE_FROM = 20;
+
+/** Digits behind the point that tell every 1/12,000 from its neighbours. */
+const EXACT_DECIMALS = 5;
 
 /** Square micrometres in each word for a unit of area. */
 const AREA_WORDS: ReadonlyMap<string, bigint> = new Map([
@@ -48,19 +51,58 @@ function countWords(words: readonly string[]): ReadonlyMap<string, bigint> {
 
 /**
  * An amount in words. Halves, thirds, quarters and eighths are shown exactly; other amounts are rounded: whole from
- * 20 use units on, else to one decimal, and to the first digit below a tenth.
+ * 20 use units on, else to one decimal, and to the first digit below a tenth. Thousands are grouped: where the text
+ * goes into a field, take `amountAsTyped`.
  *
  * @param value - amount; below zero takes a minus sign
  * @param unit - use unit
- * @returns "1⅓ sheets", "7¼ ft", "174 sheets"; "9" for each
+ * @returns "1⅓ sheets", "7¼ ft", "1,120 sheets"; "9" for each
  * @example formatAmount(amount(16000), "sheet") // "1⅓ sheets"
  */
 export function formatAmount(value: Amount, unit: UseUnit): string {
   const size = amount(Math.abs(value));
-  const number = fractionText(size, AMOUNT_PER_UNIT) ?? roundedText(unitsOf(size));
-  const count = fractionText(size, AMOUNT_PER_UNIT) === null ? Number(number) : unitsOf(size);
-  const word = unitWord(unit, count);
+  const exact = fractionText(size, AMOUNT_PER_UNIT);
+  const number = exact ?? roundedText(unitsOf(size));
+  const count = exact === null ? Number(number) : unitsOf(size);
+  return withSignAndUnit(value, grouped(number), unitWord(unit, count));
+}
+
+/**
+ * A forecast or an average in words: as `formatAmount`, but whole from 20 use units on, because no eighth of an
+ * average of hundreds can be known.
+ *
+ * @param value - amount that was reckoned, not booked
+ * @param unit - use unit
+ * @returns "636 pieces", "7⅛ ft"
+ * @example formatEstimate(amountOfUnits(635.875), "piece") // "636 pieces"
+ */
+export function formatEstimate(value: Amount, unit: UseUnit): string {
+  const units = unitsOf(value);
+  return formatAmount(Math.abs(units) < WHOLE_FROM ? value : amountOfUnits(Math.round(units)), unit);
+}
+
+/**
+ * An amount as a person would type it: exact, without grouping, so that `parseAmount` reads the very same amount
+ * back whatever the shop's measures.
+ *
+ * @param value - amount, zero or more
+ * @param unit - use unit
+ * @returns "1⅓ sheets", "57.15 m", "1120 sheets"; "9" for each
+ * @example amountAsTyped(amountOfUnits(57.15), "metre") // "57.15 m"
+ */
+export function amountAsTyped(value: Amount, unit: UseUnit): string {
+  const size = amount(Math.abs(value));
+  const number = fractionText(size, AMOUNT_PER_UNIT) ?? String(Number(unitsOf(size).toFixed(EXACT_DECIMALS)));
+  return withSignAndUnit(value, number, unitWord(unit, unitsOf(size)));
+}
+
+function withSignAndUnit(value: Amount, number: string, word: string): string {
   return `${value < 0 ? "−" : ""}${number}${word === "" ? "" : " "}${word}`;
+}
+
+/** "1120⅛" as "1,120⅛"; a number below a thousand stays as it is. */
+function grouped(number: string): string {
+  return number.replace(/^\d{4,}/, (whole) => Number(whole).toLocaleString("en-US"));
 }
 
 function roundedText(units: number): string {

@@ -5,7 +5,7 @@ import { numberFromText, type Ratio } from "#lib/units/number-text";
 type MeasurePart = { readonly value: Ratio; readonly valueText: string; readonly unit: string };
 
 const PART =
-  /\s*(\d+[\s-]+\d+\s*[/⁄]\s*\d+|\d+\s*[/⁄]\s*\d+|\d*\s*[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]|\d[\d.,]*|[.,]\d+)\s*([^\d½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]*)/y;
+  /\s*(\d+[\s-]+\d+\s*[/⁄]\s*\d+|\d+\s*[/⁄]\s*\d+|[\d,]*\s*[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]|\d[\d.,]*|[.,]\d+)\s*([^\d½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]*)/y;
 
 /**
  * Splits a typed measure into numbers and units: "2 lb 15 oz" has two parts, "12" one without a unit.

@@ -33,12 +33,13 @@ const LONGEST_NUMBER = 24;
  * @param text - what a person typed
  * @param measures - the shop's measures
  * @returns the exact number, or null if it cannot be read
+ * @example numberFromText("1,120⅛", "imperial") // { numerator: 8961n, denominator: 8n }
  * @example numberFromText("1 1/3", "imperial") // { numerator: 4n, denominator: 3n }
  */
 export function numberFromText(text: string, measures: Measures): Ratio | null {
   const trimmed = text.trim();
   if (trimmed.length > LONGEST_NUMBER) return null;
-  return fraction(trimmed) ?? signedFraction(trimmed) ?? decimal(trimmed, measures);
+  return fraction(trimmed) ?? signedFraction(trimmed, measures) ?? decimal(trimmed, measures);
 }
 
 function fraction(text: string): Ratio | null {
@@ -47,11 +48,12 @@ function fraction(text: string): Ratio | null {
   return mixed(match[1] ?? "0", BigInt(match[2] ?? "0"), BigInt(match[3] ?? "0"));
 }
 
-function signedFraction(text: string): Ratio | null {
-  const match = /^(\d*)\s*(\D)$/.exec(text);
+function signedFraction(text: string, measures: Measures): Ratio | null {
+  const match = /^([\d,]*)\s*(\D)$/.exec(text);
   const found = FRACTION_SIGNS.find(([sign]) => sign === match?.[2]);
-  if (match === null || found === undefined) return null;
-  return mixed(match[1] || "0", BigInt(found[1]), BigInt(found[2]));
+  const whole = withPoint(match?.[1] || "0", measures);
+  if (found === undefined || whole === null || !/^\d+$/.test(whole)) return null;
+  return mixed(whole, BigInt(found[1]), BigInt(found[2]));
 }
 
 function mixed(whole: string, numerator: bigint, denominator: bigint): Ratio | null {

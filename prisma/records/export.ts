@@ -24,19 +24,25 @@ export function isExportTable(name: string): boolean {
  * One table as CSV (RFC 4180: commas, CRLF, a header line), read in pieces so that a long ledger
  * never stands in memory as a whole. Values are as stored: amounts in 1/12,000 use unit, values in
  * 1/10,000 minor unit, lengths in micrometres, masses in milligrams; an empty cell is "unknown".
+ * A text that a spreadsheet could run as a formula gets an apostrophe before it; numbers stay as they are.
  *
  * @param db the open database
  * @param table one of `exportTables`
  * @returns a stream of text
  * @throws RangeError for a table that is not in the list
  * @see RFC 4180, Common Format and MIME Type for Comma-Separated Values
+ * @see OWASP, CSV Injection (from memory): texts that begin with = + - @, a tab or a carriage return
  * @example exportTable(db, "Supply").pipe(file)
  */
 export function exportTable(db: Database, table: string): Readable {
   if (!isExportTable(table)) {
     throw new RangeError(`exportTable requires a table of the database, got ${table}`);
   }
-  const cells = stringify({ record_delimiter: "windows", cast: { boolean: String, bigint: String } });
+  const cells = stringify({
+    record_delimiter: "windows",
+    cast: { boolean: String, bigint: String },
+    escape_formulas: true,
+  });
   return Readable.from(tableRows(db, table)).compose(cells);
 }
 

@@ -165,10 +165,15 @@ async function costOf(tx: Transaction, parcelId: string): Promise<number | null>
 
 /** A parcel's movements that no reversal has taken back. */
 export async function standingMovements(tx: Transaction, parcelId: string) {
-  return tx.movement.findMany({
-    where: { parcelId, cause: "packed", reversesId: null, reversedBy: null },
+  // By the parcel alone: asked for lines that reverse nothing, SQLite walks the index of all of them.
+  const movements = await tx.movement.findMany({
+    where: { parcelId },
     orderBy: { id: "asc" },
   });
+  const reversed = new Set(movements.map((movement) => movement.reversesId));
+  return movements.filter(
+    ({ id, cause, reversesId }) => cause === "packed" && reversesId === null && !reversed.has(id),
+  );
 }
 
 type StandingMovement = Awaited<ReturnType<typeof standingMovements>>[number];

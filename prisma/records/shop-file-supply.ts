@@ -1,6 +1,7 @@
 import { parseSizes } from "#lib/units/length";
 import { parseMass } from "#lib/units/mass";
 import type { Measures } from "#lib/units/measures";
+import { PLAIN_SUPPLY } from "#prisma/records/plain-supply";
 import type { ShopFile } from "#prisma/records/shop-file-schema";
 import type { Supply } from "#prisma/records/supplies";
 
@@ -22,29 +23,17 @@ export function supplyOfShopFile(
   const sizes = supply.sizes === undefined ? null : parseSizes(supply.sizes, measures);
   const [length = null, width = null, height = null] = sizes?.kind === "sizes" ? sizes.um : [];
   return {
+    ...PLAIN_SUPPLY,
     id: supply.id,
     name: supply.name,
     kind: supply.kind,
     useUnit: supply.unit,
-    countUnit: null,
-    countAmount: null,
     massMg: mass?.kind === "mass" ? mass.mg : null,
     massTyped: supply.mass ?? null,
     lengthUm: length,
     widthUm: width,
     heightUm: height,
     sizesTyped: supply.sizes ?? null,
-    coreUm: null,
-    fullUm: null,
-    fullAmount: null,
-    coreMassMg: null,
-    sheetNm: null,
-    wall: null,
-    rating: null,
-    ratedMassMg: null,
-    guessed: false,
-    note: null,
-    retired: false,
     position,
   };
 }

@@ -1,8 +1,8 @@
 import type { Amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
 import { endOfDay, instant, shopDay } from "#lib/units/instant";
-import { type Database, inTransaction } from "../client";
-import { appendMovements, type Recorder } from "./ledger";
+import { type Database, inTransaction, type Transaction } from "../client";
+import { appendMovements, type MovementDraft, type Recorder } from "./ledger";
 import { shopIn } from "./shop";
 
 /** Torn tissue, a wet carton, the end of a roll. */
@@ -15,14 +15,27 @@ export type Spoilage = {
   /** Why. */
   readonly words: string;
   readonly on: string;
+  /**
+   * The form's key: the supply's newest ledger line when the form was shown, 0 for none. A form books at
+   * most once, because its own booking is a later line. Left out by a loader that runs once.
+   */
+  readonly shownAfter?: number;
 };
 
-/** Books what was spoilt out of stock, at the supply's cost. */
-export async function recordSpoilage(
-  db: Database,
-  spoilt: Spoilage,
-  by: Recorder,
-): Promise<{ kind: "spoilt" } | { kind: "unknown"; field: string; id: string }> {
+type SpoilageOutcome =
+  | { readonly kind: "spoilt" | "already-spoilt" | "spoilt-since" }
+  | { readonly kind: "unknown"; readonly field: string; readonly id: string };
+
+/**
+ * Books what was spoilt out of stock, at the supply's cost.
+ *
+ * @param db the open database
+ * @param spoilt what was lost
+ * @param by who records, and when
+ * @returns "already-spoilt" where the same form booked the same before, "spoilt-since" where the supply's
+ *   ledger has another loss that the form had not seen; nothing is booked in either case
+ */
+export async function recordSpoilage(db: Database, spoilt: Spoilage, by: Recorder): Promise<SpoilageOutcome> {
   return inTransaction(db, async (tx) => {
     if ((await tx.supply.findUnique({ where: { id: spoilt.supplyId } })) === null) {
       return { kind: "unknown", field: "supplyId", id: spoilt.supplyId };
@@ -33,13 +46,36 @@ export async function recordSpoilage(
       supplyId: spoilt.supplyId,
       amount: -BigInt(spoilt.amount),
       cause: "spoilt" as const,
-      effectiveAt: at,
       effectiveDay: spoilt.on,
       typedValue: spoilt.typedValue,
       typedUnit: spoilt.typedUnit,
       words: spoilt.words,
     };
-    await appendMovements(tx, [draft], by);
+    const before = await spoiltSince(tx, draft, spoilt.shownAfter);
+    if (before !== null) return { kind: before };
+    await appendMovements(tx, [{ ...draft, effectiveAt: at }], by);
     return { kind: "spoilt" };
   });
+}
+
+/** What the ledger says of losses since the form was shown; null where there were none. */
+async function spoiltSince(
+  tx: Transaction,
+  draft: Omit<MovementDraft, "effectiveAt">,
+  shownAfter: number | undefined,
+): Promise<"already-spoilt" | "spoilt-since" | null> {
+  if (shownAfter === undefined) return null;
+  const { supplyId, cause } = draft;
+  const later = await tx.movement.findMany({ where: { supplyId, cause, id: { gt: shownAfter } } });
+  const losses = later.filter((movement) => movement.reversesId === null);
+  if (losses.length === 0) return null;
+  const same = losses.some(
+    (loss) =>
+      loss.amount === draft.amount &&
+      loss.effectiveDay === draft.effectiveDay &&
+      loss.typedValue === draft.typedValue &&
+      loss.typedUnit === draft.typedUnit &&
+      loss.words === draft.words,
+  );
+  return same ? "already-spoilt" : "spoilt-since";
 }

@@ -1,4 +1,4 @@
-import type { Amount } from "#lib/units/amount";
+import type { RecipeStep } from "#lib/packing/recipe-version";
 import { parseAmount } from "#lib/units/amount-text";
 import type { UseUnit } from "#lib/units/use-unit";
 import { fillShares } from "#prisma/starter/fill-shares";
@@ -7,14 +7,7 @@ import type { StarterItem } from "#prisma/starter/starter-item";
 import { starterSupply } from "#prisma/starter/starter-supplies";
 
 /** One step of a starter recipe with its exact amount and what a packer would have typed. */
-export type StarterStep = {
-  readonly words: string;
-  readonly supplyId: string;
-  readonly amount: Amount;
-  readonly typedValue: string;
-  readonly typedUnit: string;
-  readonly per: "piece" | "parcel";
-};
+export type StarterStep = Omit<RecipeStep, "id" | "position">;
 
 /**
  * Writes out a starter recipe in the trade's order of work: wraps per piece, base fill, the piece in the

@@ -61,29 +61,50 @@ export function giftwareUse(
   until: string,
 ): Map<string, number> {
   const use = new Map<string, number>();
-  const add = (supply: string, more: number) => use.set(supply, (use.get(supply) ?? 0) + more);
   const orders = new Map<string, GiftwareRow[]>();
   for (const row of rows.filter((each) => each.on <= until)) {
     orders.set(row.order, [...(orders.get(row.order) ?? []), row]);
   }
   for (const order of orders.values()) {
-    const once = new Map<string, number>();
-    for (const row of order) {
-      for (const step of recipeOf(shop, row.type).steps) {
-        const taken = twelfths(step.amount);
-        if (step.per === "piece") add(step.supply, row.pieces * taken);
-        else once.set(step.supply, Math.max(once.get(step.supply) ?? 0, taken));
-      }
+    const carton = cartonOf(shop, order);
+    for (const [supply, taken] of [
+      ...byPiece(shop, order),
+      ...onceAnOrder(shop, order),
+      [carton, 12] as const,
+    ]) {
+      use.set(supply, (use.get(supply) ?? 0) + taken);
     }
-    for (const [supply, taken] of once) add(supply, taken);
-    const pieces = order.reduce((sum, row) => sum + row.pieces, 0);
-    const most = Math.max(...order.map((row) => row.pieces));
-    const leading = order.find((row) => row.pieces === most)?.type ?? "";
-    const carton = recipeOf(shop, leading).cartons.find((each) => each.upTo >= pieces);
-    if (carton === undefined) throw new RangeError(`no carton of ${leading} for ${pieces} pieces`);
-    add(carton.supply, 12);
   }
   return use;
+}
+
+type Use = readonly [supply: string, twelfths: number];
+
+function byPiece(shop: GiftwareShop, order: readonly GiftwareRow[]): Use[] {
+  return order.flatMap((row) =>
+    stepsOf(shop, row.type, "piece").map((step): Use => [step.supply, row.pieces * twelfths(step.amount)]),
+  );
+}
+
+function onceAnOrder(shop: GiftwareShop, order: readonly GiftwareRow[]): Iterable<Use> {
+  const most = new Map<string, number>();
+  for (const step of order.flatMap((row) => stepsOf(shop, row.type, "parcel"))) {
+    most.set(step.supply, Math.max(most.get(step.supply) ?? 0, twelfths(step.amount)));
+  }
+  return most;
+}
+
+function cartonOf(shop: GiftwareShop, order: readonly GiftwareRow[]): string {
+  const pieces = order.reduce((sum, row) => sum + row.pieces, 0);
+  const most = Math.max(...order.map((row) => row.pieces));
+  const leading = order.find((row) => row.pieces === most)?.type ?? "";
+  const carton = recipeOf(shop, leading).cartons.find((each) => each.upTo >= pieces);
+  if (carton === undefined) throw new RangeError(`no carton of ${leading} for ${pieces} pieces`);
+  return carton.supply;
+}
+
+function stepsOf(shop: GiftwareShop, type: string, per: "piece" | "parcel"): Recipe["steps"] {
+  return recipeOf(shop, type).steps.filter((step) => step.per === per);
 }
 
 function recipeOf(shop: GiftwareShop, type: string): Recipe {

@@ -1,10 +1,8 @@
 import type { CheckAction, CheckRow } from "#lib/replenishment/check-row";
 import type { WeeklyCheck } from "#lib/replenishment/weekly-check";
-import type { Amount } from "#lib/units/amount";
-import { formatAmount } from "#lib/units/amount-text";
+import { formatAmount, formatEstimate } from "#lib/units/amount-text";
 import { type Day, day } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
-import type { UseUnit } from "#lib/units/use-unit";
 
 const ACTION_WORDS: Readonly<Record<CheckAction, string>> = {
   "order-today": "Order today",
@@ -18,6 +16,7 @@ const ACTION_WORDS: Readonly<Record<CheckAction, string>> = {
 
 const HEADINGS = ["", "Supply", "On hand", "On order", "Use a week", "Runs out", "Order by", "Packs"];
 const GAP = "  ";
+const UNKNOWN = "?";
 const NUMBERS_FROM = 2;
 const NUMBERS_TO = 4;
 
@@ -42,13 +41,12 @@ export function checkTable(check: WeeklyCheck): string {
 }
 
 function rowCells(row: CheckRow): string[] {
-  const text = (value: Amount | null, unit: UseUnit) => (value === null ? "?" : formatAmount(value, unit));
   return [
     ACTION_WORDS[row.action],
     row.supply,
-    text(row.onHand, row.unit),
+    row.onHand === null ? UNKNOWN : formatAmount(row.onHand, row.unit),
     row.onOrder === 0 ? "" : formatAmount(row.onOrder, row.unit),
-    text(row.usePerWeek, row.unit),
+    row.usePerWeek === null ? UNKNOWN : formatEstimate(row.usePerWeek, row.unit),
     dayText(row.runOutDate),
     dayText(row.orderByDate),
     row.suggestedPacks === null || row.suggestedPacks === 0 ? "" : String(row.suggestedPacks),

@@ -2,12 +2,14 @@
 
 import { randomUUID } from "node:crypto";
 import { revalidatePath } from "next/cache";
+import { packPrice } from "#lib/replenishment/pack-price";
 import { addDays } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
-import { cancelPurchaseLine, openPurchaseLines, placePurchase } from "#prisma/records/purchases";
+import { cancelPurchaseLine, placePurchase } from "#prisma/records/purchases";
 import { recordReceipt } from "#prisma/records/receipts";
 import { offersOf, saveOffer, suppliersOf } from "#prisma/records/suppliers";
 import { supplyOf } from "#prisma/records/supplies";
+import { dayProblem } from "../../_parts/day-problem";
 import { done, type FormState, problemsOf, refused, typedValues } from "../../_parts/form-state";
 import { recorderOf, shopNow } from "../../_parts/shop-now";
 import { offerForm } from "./offer-form";
@@ -16,6 +18,11 @@ import { receiptOf } from "./receipt-of";
 import { receiveForm } from "./receive-form";
 
 const SUPPLY_GONE = { "": "This supply is gone. Go back to Supplies." };
+const LINE_NOT_OPEN = {
+  "":
+    "Nothing was booked: this order was received or cancelled before. What came beside it is booked under " +
+    "“Something came in without an order”; what was booked wrongly is taken back in the ledger.",
+};
 
 /** Adds an offer of a supply or saves its changes. */
 export async function keepOffer(supplyId: string, before: FormState, form: FormData): Promise<FormState> {
@@ -43,22 +50,22 @@ export async function keepOffer(supplyId: string, before: FormState, form: FormD
 export async function placeOrder(supplyId: string, before: FormState, form: FormData): Promise<FormState> {
   const read = orderForm.safeParse(typedValues(form));
   if (!read.success) return refused(before, form, problemsOf(read.error));
-  const { db, now } = await shopNow();
+  const { db, now, today } = await shopNow();
+  const problem = dayProblem(read.data.placedOn, today);
+  if (problem !== null) return refused(before, form, { placedOn: problem });
   const offer = (await offersOf(db, { supplyId })).find((row) => row.id === read.data.offerId);
   const supplier = (await suppliersOf(db)).find((row) => row.id === offer?.supplierId);
   if (offer === undefined || supplier === undefined)
     return refused(before, form, { offerId: "This offer is gone. Choose another." });
   const { id, packs, placedOn, note } = read.data;
   const expectedOn = read.data.expectedOn ?? addDays(placedOn, supplier.leadTimeDays);
-  const priceMinor =
-    offer.breaks.filter((step) => step.fromPacks <= packs).at(-1)?.priceMinor ?? offer.priceMinor;
   const line = {
     id: `${id}-1`,
     supplyId,
     offerId: offer.id,
     packs,
     packAmount: offer.packAmount,
-    priceMinor,
+    priceMinor: packPrice(offer, packs),
     expectedOn,
   };
   await placePurchase(
@@ -75,17 +82,16 @@ export async function placeOrder(supplyId: string, before: FormState, form: Form
 
 /** Books what came in, at its real size and price. */
 export async function receive(supplyId: string, before: FormState, form: FormData): Promise<FormState> {
-  const { db, shop, now } = await shopNow();
+  const { db, shop, now, today } = await shopNow();
   const supply = await supplyOf(db, supplyId);
   if (supply === null) return refused(before, form, SUPPLY_GONE);
   const read = receiveForm(supply.useUnit, shop.measures, shop.minorDigits).safeParse(typedValues(form));
   if (!read.success) return refused(before, form, problemsOf(read.error));
-  const lineId = read.data.purchaseLineId;
-  const isOpen = (await openPurchaseLines(db, { supplyId })).some((line) => line.id === lineId);
-  if (lineId !== undefined && !isOpen)
-    return refused(before, form, { "": "This order was received or cancelled before." });
+  const problem = dayProblem(read.data.receivedOn, today);
+  if (problem !== null) return refused(before, form, { receivedOn: problem });
   const outcome = await recordReceipt(db, receiptOf(supplyId, read.data), await recorderOf(now));
   if (outcome.kind === "unknown") return refused(before, form, SUPPLY_GONE);
+  if (outcome.kind === "line-not-open") return refused(before, form, LINE_NOT_OPEN);
   revalidatePath("/", "layout");
   return done(before, outcome.kind === "received" ? "Booked into stock." : "This was booked before.");
 }
@@ -96,5 +102,5 @@ export async function cancelOrder(lineId: string, before: FormState, form: FormD
   const outcome = await cancelPurchaseLine(db, lineId, today);
   revalidatePath("/", "layout");
   if (outcome.kind === "cancelled") return done(before, "The order is cancelled.");
-  return refused(before, form, { "": "This order was received or cancelled before." });
+  return refused(before, form, { "": "This order was received or cancelled before: load the page again." });
 }

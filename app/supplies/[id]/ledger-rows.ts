@@ -1,5 +1,5 @@
 import { amount } from "#lib/units/amount";
-import { formatAmount } from "#lib/units/amount-text";
+import { amountAsTyped, formatAmount } from "#lib/units/amount-text";
 import { day } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import type { UseUnit } from "#lib/units/use-unit";
@@ -62,5 +62,5 @@ export function ledgerRows(lines: readonly LedgerLine[], unit: UseUnit): LedgerR
 function typedWords(line: LedgerLine, unit: UseUnit): string | null {
   if (line.typedValue === null) return null;
   const typed = `${line.typedValue} ${line.typedUnit ?? ""}`.trim();
-  return typed === formatAmount(amount(Math.abs(line.amount)), unit) ? null : typed;
+  return typed === amountAsTyped(amount(Math.abs(line.amount)), unit) ? null : typed;
 }

@@ -52,7 +52,7 @@ export default async function SupplyPage({ params, searchParams }: SupplyPagePro
       <UseChart weeks={screen.weeks} unit={supply.useUnit} />
       <OnOrder screen={screen} shop={shop} today={today} />
       <Offers screen={screen} shop={shop} />
-      <Spoilt supply={supply} today={today} />
+      <Spoilt supply={supply} today={today} lastLine={screen.lastLine} />
       <Ledger rows={screen.ledger} olderHref={screen.olderHref} />
     </Page>
   );

@@ -1,3 +1,4 @@
+import { amountAsTyped } from "#lib/units/amount-text";
 import type { Day } from "#lib/units/day";
 import { minorUnits } from "#lib/units/money";
 import type { OpenPurchaseLine } from "#prisma/records/purchases";
@@ -7,7 +8,7 @@ import { moneyAsTyped } from "./offer-fields";
 import type { SupplyScreen } from "./supply-screen";
 
 type Question = {
-  readonly screen: Pick<SupplyScreen, "offers" | "suppliers">;
+  readonly screen: Pick<SupplyScreen, "supply" | "offers" | "suppliers">;
   readonly shop: Shop;
   readonly today: Day;
   /** The receipt's own key, so that sending twice books once. */
@@ -29,6 +30,8 @@ export function receiveFields({ screen, shop, today, key, line }: Question): For
     screen.offers.find((row) => row.id === line?.offerId) ?? (line === null ? screen.offers[0] : undefined);
   const priceMinor = line === null ? (offer?.priceMinor ?? null) : line.priceMinor;
   const price = priceMinor === null ? "" : moneyAsTyped(minorUnits(priceMinor), shop.minorDigits);
+  const packAmount = line?.packAmount ?? offer?.packAmount;
+  const packTyped = packAmount === undefined ? undefined : amountAsTyped(packAmount, screen.supply.useUnit);
   const kind: FormField = {
     name: "kind",
     label: "It was",
@@ -54,8 +57,8 @@ export function receiveFields({ screen, shop, today, key, line }: Question): For
       name: "packAmount",
       label: "In each pack, really",
       kind: "number",
-      value: offer?.packTyped,
-      hint: "a roll of 175 ft instead of 188 is typed here",
+      value: packTyped,
+      hint: "counted or measured, where it is not what was ordered",
       required: true,
     },
     { name: "receivedOn", label: "Came on", kind: "day", value: today, required: true },

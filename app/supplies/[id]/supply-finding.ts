@@ -1,5 +1,5 @@
 import type { Amount } from "#lib/units/amount";
-import { formatAmount } from "#lib/units/amount-text";
+import { formatEstimate } from "#lib/units/amount-text";
 import type { Supply } from "#prisma/records/supplies";
 import { onHandWords } from "../supply-rows";
 
@@ -15,7 +15,7 @@ export function supplyFinding(supply: Supply, onHand: Amount | null, usePerWeek:
   const use =
     usePerWeek === null || usePerWeek <= 0
       ? ""
-      : `, about ${formatAmount(usePerWeek, supply.useUnit)} a week`;
+      : `, about ${formatEstimate(usePerWeek, supply.useUnit)} a week`;
   if (onHand === null) return `${supply.name}: not counted yet${use}.`;
   if (onHand < 0) return `${supply.name}: the book went below zero, count this${use}.`;
   return `${supply.name}: ${onHandWords(onHand, supply)} on hand${use}.`;

@@ -33,9 +33,10 @@ export async function supplyScreen(
   const { supplyId, today, before } = question;
   const supply = await supplyOf(db, supplyId);
   if (supply === null) return null;
-  const [stocks, weeks, lines, offers, suppliers, onOrder, check] = await Promise.all([
+  const [stocks, weeks, [newest], lines, offers, suppliers, onOrder, check] = await Promise.all([
     stockOf(db),
     supplyWeeksOf(db, supplyId, shop.weekStartsOn),
+    movementsOf(db, supplyId, { limit: 1 }),
     movementsOf(db, supplyId, { limit: LINES_SHOWN, ...(before === undefined ? {} : { before }) }),
     offersOf(db, { supplyId }),
     suppliersOf(db),
@@ -54,6 +55,8 @@ export async function supplyScreen(
     usePerWeek: checkRow?.usePerWeek == null ? null : amount(Math.round(checkRow.usePerWeek)),
     sentence: checkRow?.sentence ?? null,
     weeks: weeksOfUse(weeks, today, shop.weekStartsOn, WEEKS_SHOWN),
+    /** Id of the newest line of the ledger, 0 where there is none. */
+    lastLine: newest?.id ?? 0,
     ledger: ledgerRows(lines, supply.useUnit),
     olderHref: oldest === undefined ? null : `/supplies/${supplyId}?before=${oldest.id}#ledger`,
     offers,

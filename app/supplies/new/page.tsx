@@ -1,6 +1,5 @@
 import type { Metadata } from "next";
-import { Page } from "../../_parts/page";
-import { RecordForm } from "../../_parts/record-form";
+import { FormPage } from "../../_parts/form-page";
 import { shopNow } from "../../_parts/shop-now";
 import { keepSupply } from "../actions";
 import { supplyFields } from "../supply-fields";
@@ -11,18 +10,13 @@ export const metadata: Metadata = { title: "Add a supply" };
 export default async function NewSupplyPage() {
   const { shop } = await shopNow();
   return (
-    <Page
-      width="narrow"
+    <FormPage
       finding="Add a supply: its name and how it is used are enough."
       aside="Weights and sizes let it be counted with a scale or a ruler, and let a parcel be weighed before it is packed. A printed rating is the maker’s; it does not certify that a package protects its contents."
-    >
-      <RecordForm
-        action={keepSupply.bind(null, null)}
-        label="New supply"
-        fields={supplyFields(null, shop.measures)}
-        submit="Add the supply"
-        tone="primary"
-      />
-    </Page>
+      action={keepSupply.bind(null, null)}
+      label="New supply"
+      fields={supplyFields(null, shop.measures)}
+      submit="Add the supply"
+    />
   );
 }

@@ -1,6 +1,6 @@
 import Link from "next/link";
 import type { CheckRow } from "#lib/replenishment/weekly-check";
-import { formatAmount } from "#lib/units/amount-text";
+import { formatAmount, formatEstimate } from "#lib/units/amount-text";
 import { actionWords } from "../action-words";
 import type { CoverAxis } from "../cover-axis";
 import { coverMarks } from "../cover-marks";
@@ -56,7 +56,15 @@ function CoverRow({ row, axis }: { readonly row: CheckRow; readonly axis: CoverA
         <td className={styles.todo}>
           <span className={styles.sentence}>
             {before}
-            {asked === "" ? null : <strong className={styles[tone]}>{asked}</strong>}
+            {asked === "" ? null : (
+              <strong className={styles[tone]}>
+                {row.action === "count" ? (
+                  <Link href={`/supplies/count#${row.supplyId}`}>{asked}</Link>
+                ) : (
+                  asked
+                )}
+              </strong>
+            )}
             {after}
           </span>
           {row.guess === null ? null : <span className={styles.guess}>A guess: {row.guess}</span>}
@@ -77,5 +85,5 @@ function onHandWords(row: CheckRow): string {
 
 function useWords(row: CheckRow): string {
   if (row.usePerWeek === null || row.usePerWeek === 0) return "no use yet";
-  return `${formatAmount(row.usePerWeek, row.unit)} a week`;
+  return `${formatEstimate(row.usePerWeek, row.unit)} a week`;
 }

@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState, useState } from "react";
+import { packPrice } from "#lib/replenishment/pack-price";
 import { formatDay } from "#lib/units/day-text";
 import { formatMoney } from "#lib/units/money";
 import { Button } from "../../_parts/button";
@@ -8,7 +9,6 @@ import { BLANK } from "../../_parts/form-state";
 import { Message } from "../../_parts/message";
 import { Stepper } from "../../_parts/stepper";
 import { markAsOrdered } from "../actions";
-import { packPrice } from "../pack-price";
 import { type DraftLine, draftTotal, type PurchaseDraft } from "../purchase-draft";
 import styles from "./purchase-draft-form.module.css";
 

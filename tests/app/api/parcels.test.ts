@@ -135,6 +135,18 @@ describe("sending a parcel", () => {
     expect((await post(usualMugs({ packedOn: "2026-02-30" }))).status).toBe(422);
   });
 
+  it.each([
+    ["packedOn", { packedOn: "2999-01-01" }, "still ahead"],
+    ["packedOn", { packedOn: "1900-01-01" }, "too long ago"],
+    ["scaleTyped", { scaleTyped: "900000 lb" }, "more than any parcel weighs"],
+  ])("is refused where %s can only be mistyped, and writes nothing", async (field, change, words) => {
+    const refused = await post(usualMugs(change));
+    expect(refused.status).toBe(422);
+    const { problems } = await refused.json();
+    expect(problems).toMatchObject([{ field, message: expect.stringContaining(words) }]);
+    expect(await parcelOf(shop.db, "parcel-0001")).toBeNull();
+  });
+
   it("asks before or after where a count fell on its day, and takes the answer", async () => {
     const counted = {
       id: "count",

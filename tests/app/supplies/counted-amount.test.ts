@@ -1,34 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { countedAmount } from "#app/supplies/count/counted-amount.ts";
 import { amount, amountOfUnits, unitsOf } from "#lib/units/amount";
+import { PLAIN_SUPPLY } from "#prisma/records/plain-supply";
 import type { Supply } from "#prisma/records/supplies";
-
-const NOTHING = {
-  countUnit: null,
-  countAmount: null,
-  massMg: null,
-  massTyped: null,
-  lengthUm: null,
-  widthUm: null,
-  heightUm: null,
-  sizesTyped: null,
-  coreUm: null,
-  fullUm: null,
-  fullAmount: null,
-  coreMassMg: null,
-  sheetNm: null,
-  wall: null,
-  rating: null,
-  ratedMassMg: null,
-  guessed: false,
-  note: null,
-  retired: false,
-  position: 0,
-};
 
 /** 175 ft, 18.5 in across when full, on a 3 in core. */
 const BUBBLE: Supply = {
-  ...NOTHING,
+  ...PLAIN_SUPPLY,
   id: "small-bubble",
   name: "Small bubble",
   kind: "bubble",
@@ -41,7 +19,7 @@ const BUBBLE: Supply = {
 };
 
 const PAPER: Supply = {
-  ...NOTHING,
+  ...PLAIN_SUPPLY,
   id: "paper",
   name: "Packing paper",
   kind: "paper",
@@ -68,6 +46,11 @@ describe("counted amount", () => {
 
   it("reads another unit of length", () => {
     expect(units("number", "90 in", BUBBLE)).toBe(7.5);
+  });
+
+  it("reads full rolls as rolls where a number was asked for", () => {
+    expect(units("number", "1 full", BUBBLE)).toBe(175);
+    expect(units("number", "2 full", PAPER)).toContain("can’t be read");
   });
 
   it("reads counted units by their word", () => {

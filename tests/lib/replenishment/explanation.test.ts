@@ -52,6 +52,31 @@ describe("explanation", () => {
     expect(lineOf("Reorder point")?.value).toBe("49 sheets");
   });
 
+  it("shows averages whole, and booked amounts to the eighth", () => {
+    const weeks = [635.875, 635.875, 635.875, 635.875].map((units) => amountOfUnits(units));
+    const booked = { kind: "weeks", values: weeks, recentUse: amountOfUnits(2_543.5) } as const;
+    const steady = protectionPlan({
+      history: booked,
+      today,
+      leadTimeDays: 7,
+      reviewDays: 7,
+      serviceLevel: 0.95,
+      calendar: [],
+    });
+    const of = (label: string) =>
+      lineOf(label, {
+        history: booked,
+        plan: steady,
+        onHand: amountOfUnits(61.125),
+        position: amountOfUnits(61.125),
+      })?.value;
+    expect(of("Used in the last weeks")).toBe("635⅞ sheets, 635⅞ sheets, 635⅞ sheets, 635⅞ sheets");
+    expect(of("Use a week")).toBe("636 sheets");
+    // 2 weeks of 635⅞ are 1,271¾.
+    expect(of("Expected use")).toBe("1,272 sheets");
+    expect(of("Position")).toBe("61⅛ sheets");
+  });
+
   it("says what of the position is on the shelf and what comes in time", () => {
     expect(lineOf("Position")).toEqual({
       label: "Position",

@@ -56,7 +56,16 @@ describe("finding", () => {
       "Nothing to order this week; next is Carton tape by Thu 17 Dec.",
     );
     expect(finding([tissue], today)).toBe("Nothing to order this week.");
-    expect(finding([row("Tissue", "no-use")], today)).toBe("Nothing to order: no supply is in use yet.");
-    expect(finding([], today)).toBe("No supplies yet: add one to see what to order.");
+  });
+
+  it("says what is missing for an answer", () => {
+    const unused = row("Tissue", "no-use");
+    expect(finding([], today)).toBe("No supplies yet: copy the recipes of what you sell, theirs come along.");
+    expect(finding([unused], today)).toBe(
+      "No use is recorded: the next parcels will say how long the shelf lasts.",
+    );
+    expect(finding([unused, row("Paper", "count")], today)).toBe(
+      "Record parcels to see how long the shelf lasts, and count one more.",
+    );
   });
 });

@@ -75,6 +75,13 @@ describe("sentence", () => {
     expect(said({ action: "on-its-way", arrivals })).toBe("75 sq ft due from 1 Dec. Nothing to do.");
   });
 
+  it("says an average whole and what is booked to the eighth", () => {
+    const figures = { unit: "piece", usePerWeek: amountOfUnits(635.875) } as const;
+    expect(said({ ...figures, action: "count", onHand: amountOfUnits(-1_120.125) })).toBe(
+      "The book says −1,120⅛ pieces: count this to get a date. About 636 pieces a week are used.",
+    );
+  });
+
   it("gives the year of far days", () => {
     expect(said({ action: "enough", carefulRunOutDate: day("2028-01-15") })).toBe(
       "Enough until 15 Jan 2028.",

@@ -1,21 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { packPrice, suggestedPacks } from "#lib/replenishment/suggested-packs";
+import { suggestedPacks } from "#lib/replenishment/suggested-packs";
 import { amount, amountOfUnits } from "#lib/units/amount";
-
-const offer = {
-  offerId: "roll",
-  supplierId: "marram",
-  supplierName: "Marram",
-  leadTimeDays: 9,
-  pack: "roll of 175 ft",
-  packAmount: amountOfUnits(175),
-  priceMinor: 3800,
-  breaks: [
-    { fromPacks: 10, priceMinor: 3000 },
-    { fromPacks: 4, priceMinor: 3500 },
-  ],
-};
 
 describe("suggested packs", () => {
   it("are the fewest that reach the target", () => {
@@ -41,20 +27,5 @@ describe("suggested packs", () => {
         expect(position + (packs - 1) * pack).toBeLessThan(target);
       }),
     );
-  });
-});
-
-describe("price of a pack", () => {
-  it.each([
-    [1, 3800],
-    [3, 3800],
-    [4, 3500],
-    [10, 3000],
-  ])("%s packs cost %s each", (packs, price) => {
-    expect(packPrice(offer, packs)).toBe(price);
-  });
-
-  it("is not known where the offer has none", () => {
-    expect(packPrice({ ...offer, priceMinor: null, breaks: [] }, 5)).toBeNull();
   });
 });

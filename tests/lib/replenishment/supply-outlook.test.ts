@@ -4,19 +4,11 @@ import { supplyOutlook } from "#lib/replenishment/supply-outlook";
 import type { SupplyOutlookInput } from "#lib/replenishment/supply-outlook-input";
 import { amount, amountOfUnits } from "#lib/units/amount";
 import { addDays, day } from "#lib/units/day";
+import { TERMS } from "./shop-terms";
 
 // All figures are invented.
 const today = day("2026-11-25");
 const firstDay = day("2026-01-05");
-const terms = {
-  weekStartsOn: 1,
-  reviewDays: 7,
-  serviceLevel: 0.95,
-  coverWeeks: 6,
-  closed: [],
-  currency: "USD",
-  minorDigits: 2,
-};
 const paper: SupplyOutlookInput = {
   supplyId: "paper",
   name: "Packing paper 24 × 36",
@@ -36,7 +28,7 @@ const paper: SupplyOutlookInput = {
 function outlook(more: Partial<SupplyOutlookInput>) {
   const input = { ...paper, ...more };
   const weeks = shopWeeks({ firstDay: input.firstDay, today, weekStartsOn: 1, calendar: [] });
-  return supplyOutlook(input, { terms, today, calendar: [], weeks });
+  return supplyOutlook(input, { terms: TERMS, today, calendar: [], weeks });
 }
 const due = (units: number, on: string) => ({ amount: amountOfUnits(units), expectedOn: day(on) });
 

@@ -3,6 +3,7 @@ import { toCount } from "#lib/replenishment/to-count";
 import { type SupplyOutlookInput, weeklyCheck } from "#lib/replenishment/weekly-check";
 import { amountOfUnits } from "#lib/units/amount";
 import { addDays, day } from "#lib/units/day";
+import { TERMS } from "./shop-terms";
 
 const today = day("2026-11-25");
 const supply = (supplyId: string, onHand: number | null, countedOn: string | null): SupplyOutlookInput => ({
@@ -20,15 +21,6 @@ const supply = (supplyId: string, onHand: number | null, countedOn: string | nul
   firstDay: day("2026-09-14"),
   offers: [],
 });
-const terms = {
-  weekStartsOn: 1,
-  reviewDays: 7,
-  serviceLevel: 0.95,
-  coverWeeks: 6,
-  closed: [],
-  currency: "USD",
-  minorDigits: 2,
-};
 
 describe("what to count", () => {
   it("is what has no figure, then what is about to be ordered by an old count", () => {
@@ -39,7 +31,7 @@ describe("what to count", () => {
       supply("below", -2, "2026-11-01"),
       supply("never", null, null),
     ];
-    expect(toCount(weeklyCheck(supplies, terms, today).rows, today)).toEqual([
+    expect(toCount(weeklyCheck(supplies, TERMS, today).rows, today)).toEqual([
       { supplyId: "below", reason: "the book is below zero" },
       { supplyId: "never", reason: "never counted" },
       { supplyId: "old", reason: "last counted 23 Oct; a count could change the order" },

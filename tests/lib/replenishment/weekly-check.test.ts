@@ -6,19 +6,11 @@ import { stockPosition } from "#lib/replenishment/stock-position";
 import { type ShopTerms, type SupplyOutlookInput, weeklyCheck } from "#lib/replenishment/weekly-check";
 import { amount, amountOfUnits } from "#lib/units/amount";
 import { addDays, type Day, day } from "#lib/units/day";
+import { TERMS } from "./shop-terms";
 
 // All figures are invented.
 const today = day("2026-11-25");
 const firstDay = day("2026-06-01");
-const terms: ShopTerms = {
-  weekStartsOn: 1,
-  reviewDays: 7,
-  serviceLevel: 0.95,
-  coverWeeks: 6,
-  closed: [],
-  currency: "USD",
-  minorDigits: 2,
-};
 const roll = {
   offerId: "roll-175",
   supplierId: "marram",
@@ -52,7 +44,7 @@ const bubble: SupplyOutlookInput = {
 };
 
 function rowOf(more: Partial<SupplyOutlookInput>, at: Day = today, shop: Partial<ShopTerms> = {}) {
-  const [row] = weeklyCheck([{ ...bubble, ...more }], { ...terms, ...shop }, at).rows;
+  const [row] = weeklyCheck([{ ...bubble, ...more }], { ...TERMS, ...shop }, at).rows;
   if (row === undefined) throw new RangeError("rowOf requires a row, got none");
   return row;
 }
@@ -164,7 +156,7 @@ describe("weekly check", () => {
       { ...bubble, supplyId: "b", name: "Large bubble", onHand: amountOfUnits(33) },
       { ...bubble, supplyId: "a", name: "Small bubble", onHand: amountOfUnits(20) },
     ];
-    const check = weeklyCheck(inputs, terms, today);
+    const check = weeklyCheck(inputs, TERMS, today);
     expect(check.rows.map((row) => row.action)).toEqual([
       "order-today",
       "order-this-week",
@@ -178,7 +170,7 @@ describe("weekly check", () => {
   });
 
   it("refuses a review period under a day", () => {
-    expect(() => weeklyCheck([], { ...terms, reviewDays: 0 }, today)).toThrow(RangeError);
+    expect(() => weeklyCheck([], { ...TERMS, reviewDays: 0 }, today)).toThrow(RangeError);
   });
 });
 
@@ -286,7 +278,7 @@ describe("weekly check, whatever the records", () => {
 
   it("does not change its input", () => {
     const inputs = structuredClone([bubble]);
-    weeklyCheck(inputs, terms, today);
+    weeklyCheck(inputs, TERMS, today);
     expect(inputs).toEqual([bubble]);
   });
 });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { amount, amountOfUnits, unitsOf } from "#lib/units/amount";
-import { formatAmount, parseAmount } from "#lib/units/amount-text";
+import { amountAsTyped, formatAmount, formatEstimate, parseAmount } from "#lib/units/amount-text";
 import { USE_UNITS } from "#lib/units/use-unit";
 
 describe("formatAmount", () => {
@@ -52,6 +52,62 @@ describe("formatAmount", () => {
   it("shows stock below zero with a minus sign", () => {
     expect(formatAmount(amountOfUnits(-2.5), "sheet")).toBe("−2½ sheets");
   });
+
+  it.each([
+    [999, "999 sheets"],
+    [1_000, "1,000 sheets"],
+    [1_120, "1,120 sheets"],
+    [12_345_678, "12,345,678 sheets"],
+    [-1_120, "−1,120 sheets"],
+    [1_120.125, "1,120⅛ sheets"],
+    [1_120.01, "1,120 sheets"],
+  ])("groups thousands: %s", (units, words) => {
+    expect(formatAmount(amountOfUnits(units), "sheet")).toBe(words);
+  });
+});
+
+describe("formatEstimate", () => {
+  // A week's use: 5,087 pieces in 8 weeks are 635⅞ a week, which no seller can know to an eighth.
+  it.each([
+    [5_087 / 8, "636 pieces"],
+    [20, "20 pieces"],
+    [20.125, "20 pieces"],
+    [20.5, "21 pieces"],
+    [-20.75, "−21 pieces"],
+    [1_119.75, "1,120 pieces"],
+  ])("shows %s whole", (units, words) => {
+    expect(formatEstimate(amountOfUnits(units), "piece")).toBe(words);
+  });
+
+  it.each([
+    [19.875, "19⅞ pieces"],
+    [7.1, "7.1 pieces"],
+    [0.5, "½ piece"],
+    [0, "0 pieces"],
+  ])("shows %s, which is below 20, as an amount", (units, words) => {
+    expect(formatEstimate(amountOfUnits(units), "piece")).toBe(words);
+  });
+});
+
+describe("amountAsTyped", () => {
+  it.each([
+    [1_120, "sheet", "1120 sheets"],
+    [57.15, "metre", "57.15 m"],
+    [1 / 3, "sheet", "⅓ sheet"],
+    [9, "each", "9"],
+  ] as const)("writes %s of a %s as a person would type it", (units, unit, words) => {
+    expect(amountAsTyped(amountOfUnits(units), unit)).toBe(words);
+  });
+
+  it("is read back as the very same amount, by any shop", () => {
+    const parts = fc.integer({ min: 0, max: 10_000 * 12_000 });
+    const measures = fc.constantFrom("imperial", "metric");
+    fc.assert(
+      fc.property(parts, fc.constantFrom(...USE_UNITS), measures, (value, unit, of) => {
+        expect(parseAmount(amountAsTyped(amount(value), unit), unit, of)).toMatchObject({ amount: value });
+      }),
+    );
+  });
 });
 
 describe("parseAmount", () => {
@@ -76,6 +132,8 @@ describe("parseAmount", () => {
     ["2,5", 30000],
     ["0,125", 1500],
     ["1,000", 12_000_000],
+    ["1,120⅛", 13_441_500],
+    ["1,120 ⅛ sheets", 13_441_500],
     ["1,234.5", 14_814_000],
     ["0", 0],
     ["174 Sheets", 2_088_000],
@@ -129,12 +187,16 @@ describe("parseAmount", () => {
     "99999999999999999999",
     "constructor",
     "2 constructor",
+    "1,12⅛",
+    ",⅛",
+    "2,5½",
   ])("does not read %j as sheets", (text) => {
     expect(parseAmount(text, "sheet", "imperial")).toEqual({ kind: "unreadable", text });
   });
 
   it("does not guess a comma before three digits where commas are decimal", () => {
     expect(parseAmount("1,000", "sheet", "metric")).toEqual({ kind: "unreadable", text: "1,000" });
+    expect(parseAmount("1,120⅛", "sheet", "metric")).toEqual({ kind: "unreadable", text: "1,120⅛" });
   });
 
   it("gives back what was typed, and converts at the precision typed", () => {
@@ -154,8 +216,8 @@ describe("parseAmount", () => {
   });
 
   it("reads back what formatAmount shows, where that is a small fraction", () => {
-    const eighths = fc.integer({ min: 0, max: 4000 }).map((count) => amount(count * 1500));
-    const thirds = fc.integer({ min: 0, max: 4000 }).map((count) => amount(count * 4000));
+    const eighths = fc.integer({ min: 0, max: 40_000 }).map((count) => amount(count * 1500));
+    const thirds = fc.integer({ min: 0, max: 40_000 }).map((count) => amount(count * 4000));
     fc.assert(
       fc.property(fc.oneof(eighths, thirds), fc.constantFrom(...USE_UNITS), (value, unit) => {
         expect(parseAmount(formatAmount(value, unit), unit, "imperial")).toMatchObject({ amount: value });

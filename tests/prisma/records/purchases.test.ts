@@ -60,18 +60,21 @@ function receipt(changes: Partial<ReceiptBody> = {}): ReceiptBody {
     deliveryMinor: 600,
     taxMinor: 0,
     note: null,
-    lines: [
-      {
-        id: "rl",
-        supplyId: "paper",
-        purchaseLineId: "line",
-        packs: 3,
-        packAmount: units(98),
-        packTyped: "98 sheets",
-        priceMinor: 700,
-      },
-    ],
+    lines: [paperLine()],
     ...changes,
+  };
+}
+
+/** The paper as it came: packs of 98 sheets instead of 100. */
+function paperLine(): ReceiptBody["lines"][number] {
+  return {
+    id: "rl",
+    supplyId: "paper",
+    purchaseLineId: "line",
+    packs: 3,
+    packAmount: units(98),
+    packTyped: "98 sheets",
+    priceMinor: 700,
   };
 }
 
@@ -120,6 +123,37 @@ describe("a receipt", () => {
     await recordReceipt(shop.db, receipt(), by);
     expect(await recordReceipt(shop.db, receipt(), by)).toEqual({ kind: "already-received" });
     expect((await stockOf(shop.db)).find((row) => row.supplyId === "paper")?.amount).toBe(units(294));
+  });
+
+  it("does not close an order line a second time: nothing is booked", async () => {
+    await recordReceipt(shop.db, receipt(), by);
+    const again = receipt({ id: "again", receivedOn: "2026-03-12", lines: [{ ...paperLine(), id: "rl-2" }] });
+    const outcome = await recordReceipt(shop.db, again, { ...by, now: "2026-03-12T12:00:00.000Z" });
+    expect(outcome).toEqual({ kind: "line-not-open", purchaseLineId: "line" });
+    expect((await stockOf(shop.db)).find((row) => row.supplyId === "paper")?.amount).toBe(units(294));
+    expect(await shop.db.receipt.count()).toBe(1);
+    expect(await shop.db.purchaseLine.findMany()).toMatchObject([{ closedOn: "2026-03-10" }]);
+  });
+
+  it("does not close an order line that was cancelled, nor one of another supply, nor one that never was", async () => {
+    const refused = { kind: "line-not-open" };
+    const ofBubble = receipt({ lines: [{ ...paperLine(), supplyId: "bubble" }] });
+    expect(await recordReceipt(shop.db, ofBubble, by)).toMatchObject(refused);
+    const ofNone = receipt({ lines: [{ ...paperLine(), purchaseLineId: "none" }] });
+    expect(await recordReceipt(shop.db, ofNone, by)).toMatchObject(refused);
+    await cancelPurchaseLine(shop.db, "line", "2026-03-05");
+    expect(await recordReceipt(shop.db, receipt(), by)).toMatchObject(refused);
+    expect(await shop.db.receipt.count()).toBe(0);
+    expect(await shop.db.movement.count()).toBe(0);
+    expect(await shop.db.purchaseLine.findMany()).toMatchObject([{ closedAs: "cancelled" }]);
+  });
+
+  it("closes an order line once where it came in two sorts of pack", async () => {
+    const small = { ...paperLine(), id: "rl-2", packs: 1, packAmount: units(50) };
+    const rest = [{ purchaseLineId: "line", packs: 1, expectedOn: "2026-03-16" }];
+    const both = receipt({ lines: [{ ...paperLine(), packs: 1 }, small], restStillComes: rest });
+    expect(await recordReceipt(shop.db, both, by)).toEqual({ kind: "received" });
+    expect(await openPurchaseLines(shop.db)).toMatchObject([{ id: "line-rest", packs: 1 }]);
   });
 
   it("of free paper costs nothing and does not dilute the price paid", async () => {

@@ -6,8 +6,9 @@ import { closeDatabase, type Database, openDatabase } from "#prisma/client";
 import { migrateDatabase } from "#prisma/migrate";
 import { saveItemType } from "#prisma/records/item-types";
 import type { ParcelBody } from "#prisma/records/parcel-body";
+import { PLAIN_SUPPLY } from "#prisma/records/plain-supply";
 import { saveShop } from "#prisma/records/shop";
-import { type Supply, saveSupply } from "#prisma/records/supplies";
+import { saveSupply } from "#prisma/records/supplies";
 import { saveZone } from "#prisma/records/zones";
 
 /** A throw-away database with a small invented shop: paper, bubble, one carton, one item type, one zone. */
@@ -15,29 +16,6 @@ export type ShopFixture = {
   readonly db: Database;
   readonly file: string;
   readonly close: () => Promise<void>;
-};
-
-const PLAIN_SUPPLY: Omit<Supply, "id" | "name" | "kind" | "useUnit"> = {
-  countUnit: null,
-  countAmount: null,
-  massMg: null,
-  massTyped: null,
-  lengthUm: null,
-  widthUm: null,
-  heightUm: null,
-  sizesTyped: null,
-  coreUm: null,
-  fullUm: null,
-  fullAmount: null,
-  coreMassMg: null,
-  sheetNm: null,
-  wall: null,
-  rating: null,
-  ratedMassMg: null,
-  guessed: false,
-  note: null,
-  retired: false,
-  position: 0,
 };
 
 export async function shopFixture(timeZone = "Etc/UTC"): Promise<ShopFixture> {

@@ -5,8 +5,15 @@ import { RecordForm } from "../../../_parts/record-form";
 import { Section } from "../../../_parts/section";
 import { spoilSupply } from "../stock-actions";
 
+type SpoiltProps = {
+  readonly supply: Supply;
+  readonly today: Day;
+  /** The form's key, so that sending twice books once. */
+  readonly lastLine: number;
+};
+
 /** Torn tissue, a wet carton, the end of a roll: out of stock, with the reason. */
-export function Spoilt({ supply, today }: { readonly supply: Supply; readonly today: Day }) {
+export function Spoilt({ supply, today, lastLine }: SpoiltProps) {
   const word = unitWord(supply.useUnit, 2);
   return (
     <Section title="Was some of it spoilt?" id="spoilt">
@@ -15,6 +22,7 @@ export function Spoilt({ supply, today }: { readonly supply: Supply; readonly to
         label={`Spoilt ${supply.name}`}
         layout="line"
         fields={[
+          { name: "shownAfter", label: "", kind: "hidden", value: String(lastLine) },
           {
             name: "amount",
             label: word === "" ? "How many" : `How many ${word}`,

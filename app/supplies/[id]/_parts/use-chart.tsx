@@ -10,10 +10,10 @@ import styles from "./use-chart.module.css";
 
 const WIDTH = 720;
 const HEIGHT = 220;
-const LEFT = 56;
-const TOP = 24;
-const BOTTOM = 28;
-const LABELS = 6;
+const LEFT = 72;
+const TOP = 16;
+const BOTTOM = 36;
+const LABELS = 5;
 
 type UseChartProps = { readonly weeks: readonly UseWeek[]; readonly unit: UseUnit };
 
@@ -29,7 +29,8 @@ export function UseChart({ weeks, unit }: UseChartProps) {
   const finding = findingOfUse(weeks, unit);
   return (
     <Section title={finding} id="use">
-      <Bars weeks={weeks} unit={unit} finding={finding} />
+      <p className={styles.axis}>{unitsWords(unit)} a week</p>
+      <Bars weeks={weeks} finding={finding} />
       <p className={styles.legend}>
         <span className={styles.packedKey} /> packed <span className={styles.spoiltKey} /> spoilt
         <span className={styles.runningKey} /> this week, not over
@@ -39,18 +40,19 @@ export function UseChart({ weeks, unit }: UseChartProps) {
   );
 }
 
-function Bars({ weeks, unit, finding }: UseChartProps & { readonly finding: string }) {
+function unitsWords(unit: UseUnit): string {
+  const word = unitWord(unit, 2);
+  return word === "" ? "number" : word;
+}
+
+function Bars({ weeks, finding }: Pick<UseChartProps, "weeks"> & { readonly finding: string }) {
   const top = niceTop(Math.max(...weeks.map((week) => unitsOf(amount(week.packed + week.spoilt)))));
   const height = (units: number) => (Math.max(0, units) / top) * (HEIGHT - TOP - BOTTOM);
   const step = (WIDTH - LEFT) / weeks.length;
   const floor = HEIGHT - BOTTOM;
   const every = Math.ceil(weeks.length / LABELS);
-  const word = unitWord(unit, 2);
   return (
     <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} className={styles.chart} role="img" aria-label={finding}>
-      <text x={0} y={12} className={styles.label}>
-        {word === "" ? "number" : word} a week
-      </text>
       {[0, top / 2, top].map((tick) => (
         <g key={tick}>
           <line
@@ -75,7 +77,12 @@ function Bars({ weeks, unit, finding }: UseChartProps & { readonly finding: stri
             <rect {...bar} y={floor - packed} height={packed} className={styles.packed} />
             <rect {...bar} y={floor - packed - spoilt} height={spoilt} className={styles.spoilt} />
             {(weeks.length - 1 - index) % every === 0 ? (
-              <text x={x + step * 0.35} y={HEIGHT - 8} textAnchor="middle" className={styles.label}>
+              <text
+                x={index === weeks.length - 1 ? WIDTH : x + step * 0.35}
+                y={HEIGHT - 8}
+                textAnchor={index === weeks.length - 1 ? "end" : "middle"}
+                className={styles.label}
+              >
                 {formatDay(week.weekStart)}
               </text>
             ) : null}
@@ -87,11 +94,12 @@ function Bars({ weeks, unit, finding }: UseChartProps & { readonly finding: stri
 }
 
 function UseTable({ weeks, unit }: UseChartProps) {
-  const words = (value: Amount) => (value === 0 ? "–" : formatAmount(value, unit));
+  const words = (value: Amount) => (value === 0 ? "–" : formatAmount(value, "each"));
   return (
     <details className={styles.details}>
       <summary>Where it went, as a table</summary>
       <table className={styles.table}>
+        <caption className={styles.axis}>{unitsWords(unit)}, by week</caption>
         <thead>
           <tr>
             <th scope="col">Week of</th>

@@ -1,8 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { supplyOf } from "#prisma/records/supplies";
-import { Page } from "../../../_parts/page";
-import { RecordForm } from "../../../_parts/record-form";
+import { FormPage } from "../../../_parts/form-page";
 import { shopNow } from "../../../_parts/shop-now";
 import { keepSupply } from "../../actions";
 import { supplyFields } from "../../supply-fields";
@@ -22,18 +21,13 @@ export default async function EditSupplyPage({
     ? "These figures are common practice, not yours yet: weigh and measure once. "
     : "";
   return (
-    <Page
-      width="narrow"
+    <FormPage
       finding={`${supply.name}: what it measures and weighs.`}
       aside={`${guess}Parcels already packed keep the amounts and costs they were recorded with.`}
-    >
-      <RecordForm
-        action={keepSupply.bind(null, supply.id)}
-        label={`Change ${supply.name}`}
-        fields={supplyFields(supply, shop.measures)}
-        submit="Save"
-        tone="primary"
-      />
-    </Page>
+      action={keepSupply.bind(null, supply.id)}
+      label={`Change ${supply.name}`}
+      fields={supplyFields(supply, shop.measures)}
+      submit="Save"
+    />
   );
 }
