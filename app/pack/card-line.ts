@@ -1,5 +1,5 @@
 import { AMOUNT_PER_UNIT, type Amount, amount, amountOfUnits } from "#lib/units/amount";
-import { formatAmount, parseAmount } from "#lib/units/amount-text";
+import { amountAsTyped, parseAmount } from "#lib/units/amount-text";
 import { fractionText } from "#lib/units/fraction-text";
 import type { Measures } from "#lib/units/measures";
 import { type UseUnit, unitWord } from "#lib/units/use-unit";
@@ -31,7 +31,7 @@ export function shownUnit(supply: SupplyChoice, typedUnit: string | null, measur
  * @returns value and unit
  */
 export function lineText(line: CardLine, unit: UseUnit): string {
-  if (line.shownUnit === unit) return formatAmount(line.amount, unit);
+  if (line.shownUnit === unit) return amountAsTyped(line.amount, unit);
   return `${lineValue(line)} ${line.shownUnit}`;
 }
 

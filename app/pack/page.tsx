@@ -8,6 +8,7 @@ import { packedTodayFinding } from "./packed-today-finding";
 import { readPackingChoices } from "./read-packing-choices";
 
 export const metadata: Metadata = { title: "Pack" };
+
 /** What do I reach for, which carton, what will it weigh, and is it recorded? */
 export default async function PackPage() {
   const shop = await shopNow();
@@ -19,12 +20,15 @@ export default async function PackPage() {
     return (
       <Page
         width="narrow"
-        finding="Nothing to pack yet: the shop has no item types."
-        aside="Add the first kind of piece that you send, with its recipe; then recording a parcel takes three taps."
+        finding="Nothing to pack yet: copy the recipes of what you sell."
+        aside="Each kind of piece that you send has a recipe; with it, recording a parcel takes three taps."
         actions={
-          <ButtonLink href="/recipes" tone="primary">
-            Add an item type
-          </ButtonLink>
+          <>
+            <ButtonLink href="/recipes/start" tone="primary">
+              Copy starter recipes
+            </ButtonLink>
+            <ButtonLink href="/recipes/new">Add an item type</ButtonLink>
+          </>
         }
       />
     );

@@ -1,6 +1,6 @@
 "use client";
 
-import { useCallback, useEffect, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import type { ParcelFormInput } from "../parcels/parcel-form";
 import type { ParcelProblem } from "../parcels/parcel-problem";
 import { type SendOutcome, type SendPurpose, sendParcel, undoParcel } from "./send-parcel";
@@ -31,10 +31,14 @@ export type Recording = {
   readonly recorded: readonly RecordedParcel[];
   readonly unsent: readonly UnsentParcel[];
   readonly record: (parcel: UnsentParcel) => Promise<void>;
-  readonly undo: (parcelId: string) => Promise<void>;
+  /** Whether it is taken back now. */
+  readonly undo: (parcelId: string) => Promise<boolean>;
   readonly sendUnsent: () => Promise<void>;
   readonly withdraw: (id: string) => void;
 };
+
+/** How a parcel left the bench: recorded at once, kept on this device, or kept before and recorded now. */
+export type Taken = "recorded" | "kept" | "recorded-later";
 
 /**
  * Records parcels and remembers what could not be sent.
@@ -42,10 +46,14 @@ export type Recording = {
  * @param onTaken called once a parcel is recorded or safely kept, so that the bench is free for the next
  * @returns the state and what can be done
  */
-export function useRecording(purpose: SendPurpose, onTaken: (kept: boolean) => void): Recording {
+export function useRecording(purpose: SendPurpose, onTaken: (how: Taken) => void): Recording {
   const [sending, setSending] = useState<Sending>({ kind: "ready" });
   const [recorded, setRecorded] = useState<readonly RecordedParcel[]>([]);
   const [unsent, setUnsent] = useState<readonly UnsentParcel[]>([]);
+  const taken = useRef(onTaken);
+  useEffect(() => {
+    taken.current = onTaken;
+  });
 
   const settle = useCallback(
     (parcel: UnsentParcel, outcome: SendOutcome) => {
@@ -86,8 +94,8 @@ export function useRecording(purpose: SendPurpose, onTaken: (kept: boolean) => v
     setSending({ kind: "sending" });
     const outcome = await sendParcel(parcel.form, purpose);
     settle(parcel, outcome);
-    if (outcome.kind === "recorded") onTaken(false);
-    if (outcome.kind === "unreachable" && purpose === "record") onTaken(true);
+    if (outcome.kind === "recorded") onTaken("recorded");
+    if (outcome.kind === "unreachable" && purpose === "record") onTaken("kept");
   };
 
   const sendUnsent = useCallback(async (): Promise<void> => {
@@ -95,15 +103,17 @@ export function useRecording(purpose: SendPurpose, onTaken: (kept: boolean) => v
       const outcome = await sendParcel(parcel.form, "record");
       settle(parcel, outcome);
       if (outcome.kind !== "recorded") return;
+      taken.current("recorded-later");
     }
   }, [settle]);
 
-  const undo = async (parcelId: string): Promise<void> => {
+  const undo = async (parcelId: string): Promise<boolean> => {
     setRecorded((list) => marked(list, parcelId, "undoing"));
     const done = await undoParcel(parcelId);
     setRecorded((list) => marked(list, parcelId, done ? "yes" : "failed"));
-    if (!done) return;
+    if (!done) return false;
     setTimeout(() => setRecorded((list) => list.filter((one) => one.parcelId !== parcelId)), UNDO_STAYS_MS);
+    return true;
   };
 
   const withdraw = (id: string): void => {

@@ -1,5 +1,5 @@
 import { amount } from "#lib/units/amount";
-import { formatAmount, parseAmount } from "#lib/units/amount-text";
+import { amountAsTyped, parseAmount } from "#lib/units/amount-text";
 import type { UseUnit } from "#lib/units/use-unit";
 import type { ParcelLine } from "#prisma/records/parcel-body";
 import type { ParcelForm } from "./parcel-form";
@@ -39,7 +39,7 @@ export function formLineOf(
       line: {
         ...head,
         amount: stored,
-        typedValue: line.value ?? formatAmount(stored, "each"),
+        typedValue: line.value ?? amountAsTyped(stored, "each"),
         typedUnit: line.unit ?? supply.useUnit,
       },
     };

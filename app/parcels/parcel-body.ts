@@ -1,17 +1,20 @@
 import { billOfMaterials } from "#lib/packing/bill";
 import { type RecipeVersion, recipeOn } from "#lib/packing/recipe-version";
-import { day, isDay } from "#lib/units/day";
+import { type Day, day, isDay } from "#lib/units/day";
 import { bareLengthUnit, parseLength, parseSizes } from "#lib/units/length";
 import { parseMass } from "#lib/units/mass";
 import { parseMoney } from "#lib/units/money";
 import type { UseUnit } from "#lib/units/use-unit";
 import type { ParcelBody, ParcelLine } from "#prisma/records/parcel-body";
+import { dayProblem } from "../_parts/day-problem";
 import { formLineOf } from "./form-line";
 import type { ParcelForm } from "./parcel-form";
 import type { ParcelProblem } from "./parcel-problem";
 
 /** What a form is read against. */
 export type FormReader = {
+  /** The last day that a parcel can have been packed on. */
+  readonly latestDay: Day;
   readonly measures: "imperial" | "metric";
   readonly minorDigits: number;
   readonly supplies: readonly { readonly id: string; readonly useUnit: UseUnit }[];
@@ -53,7 +56,7 @@ export function parcelBody(form: ParcelForm, reader: FormReader): ReadParcel {
             ? { cutTyped: withUnit(carton.cutTyped, bareLengthUnit(reader.measures)) }
             : {}),
         }));
-  problems.push(...cartonProblems(cartons, reader), ...dayProblems(form), ...shareProblems(form));
+  problems.push(...cartonProblems(cartons, reader), ...dayProblems(form, reader), ...shareProblems(form));
   const scale = scaleOf(form, reader, problems);
   const postageMinor = postageOf(form, reader, problems);
   if (problems.length > 0) return { kind: "problems", problems };
@@ -151,7 +154,7 @@ function threeSizes(text: string, reader: FormReader): boolean {
   return sizes.kind === "sizes" && sizes.um.length === 3;
 }
 
-function dayProblems(form: ParcelForm): readonly ParcelProblem[] {
+function dayProblems(form: ParcelForm, reader: FormReader): readonly ParcelProblem[] {
   const days = [
     { field: "packedOn", text: form.packedOn },
     { field: "postedOn", text: form.postedOn ?? form.packedOn },
@@ -163,6 +166,16 @@ function dayProblems(form: ParcelForm): readonly ParcelProblem[] {
       message: `“${text}” is no day of the calendar.`,
       wayOut: "Give it as year, month and day, like 2026-11-25.",
     }));
+  }
+  const problem = dayProblem(day(form.packedOn), reader.latestDay);
+  if (problem !== null) {
+    return [
+      {
+        field: "packedOn",
+        message: `Day packed: ${problem}`,
+        wayOut: "It stands under “day, postage, double box, note”.",
+      },
+    ];
   }
   if (form.postedOn == null || form.postedOn >= form.packedOn) return [];
   return [
@@ -190,6 +203,9 @@ function shareProblems(form: ParcelForm): readonly ParcelProblem[] {
   ];
 }
 
+/** Twice what parcel carriers take (70 kg or 150 lb; common practice, no source): above it a figure was mistyped. */
+const HEAVIEST_MG = 140_000_000;
+
 function scaleOf(
   form: ParcelForm,
   reader: FormReader,
@@ -197,6 +213,14 @@ function scaleOf(
 ): Pick<ParcelBody, "scaleMg" | "scaleTyped"> {
   if (!form.scaleTyped) return { scaleMg: null, scaleTyped: null };
   const mass = parseMass(form.scaleTyped, reader.measures);
+  if (mass.kind === "mass" && mass.mg > HEAVIEST_MG) {
+    problems.push({
+      field: "scaleTyped",
+      message: `“${form.scaleTyped}” is more than any parcel weighs.`,
+      wayOut: "Read the scale again and type it like 2 lb 15 oz or 1.2 kg, or leave it empty.",
+    });
+    return { scaleMg: null, scaleTyped: null };
+  }
   if (mass.kind === "mass" && mass.mg > 0)
     return { scaleMg: mass.mg, scaleTyped: withUnit(form.scaleTyped, BARE_MASS[reader.measures]) };
   problems.push({

@@ -1,3 +1,5 @@
+import { addDays } from "#lib/units/day";
+import { instantOfTime, shopDay } from "#lib/units/instant";
 import { database } from "#prisma/client";
 import type { ParcelBody } from "#prisma/records/parcel-body";
 import { recipesOf } from "#prisma/records/recipes";
@@ -42,6 +44,8 @@ export async function readParcelRequest(request: Request, key: string | null): P
   const itemTypeIds = form.data.pieces.map((piece) => piece.itemTypeId);
   const [supplies, recipes] = await Promise.all([unitsOfSupplies(db), recipesOf(db, { itemTypeIds })]);
   const read = parcelBody(form.data, {
+    // A phone's clock may run ahead of the shop's: a day more never stops a packer at midnight.
+    latestDay: addDays(shopDay(instantOfTime(Date.now()), shop.timeZone), 1),
     measures: shop.measures,
     minorDigits: shop.minorDigits,
     supplies,

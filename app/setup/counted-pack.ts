@@ -1,5 +1,5 @@
 import { type Amount, amountOfUnits } from "#lib/units/amount";
-import { formatAmount } from "#lib/units/amount-text";
+import { amountAsTyped, formatAmount } from "#lib/units/amount-text";
 import type { UseUnit } from "#lib/units/use-unit";
 
 /** A first guess of how a supply is sold: in the pack that it is counted in. */
@@ -19,13 +19,14 @@ export function countedPack(supply: {
 }): CountedPack {
   if (supply.countUnit === null || supply.countAmount === null) {
     const one = amountOfUnits(1);
-    return { pack: "one", packAmount: one, packTyped: formatAmount(one, supply.useUnit) };
+    return { pack: "one", packAmount: one, packTyped: amountAsTyped(one, supply.useUnit) };
   }
-  const packTyped = formatAmount(supply.countAmount, supply.useUnit);
   const isSized = /\d/.test(supply.countUnit);
   return {
-    pack: isSized ? supply.countUnit : `${supply.countUnit} of ${packTyped}`,
+    pack: isSized
+      ? supply.countUnit
+      : `${supply.countUnit} of ${formatAmount(supply.countAmount, supply.useUnit)}`,
     packAmount: supply.countAmount,
-    packTyped,
+    packTyped: amountAsTyped(supply.countAmount, supply.useUnit),
   };
 }

@@ -1,4 +1,5 @@
 import type { Database } from "#prisma/client";
+import { parcelsOf } from "#prisma/records/parcel-lists";
 import { recipesOf } from "#prisma/records/recipes";
 import { offersOf } from "#prisma/records/suppliers";
 import { stockOf } from "#prisma/records/supplies";
@@ -8,13 +9,18 @@ export type FirstStep = { readonly words: string; readonly href: string; readonl
 
 /**
  * The way of a new shop from nothing to its first week: recipes bring their supplies, a supplier brings the lead
- * time, a count brings the stock. No price is needed.
+ * time, a count brings the stock, and the first parcels bring the use that the answer needs. No price is needed.
  *
  * @param db the open database
  * @returns the steps in order
  */
 export async function firstSteps(db: Database): Promise<FirstStep[]> {
-  const [recipes, offers, stocks] = await Promise.all([recipesOf(db), offersOf(db), stockOf(db)]);
+  const [recipes, offers, stocks, parcels] = await Promise.all([
+    recipesOf(db),
+    offersOf(db),
+    stockOf(db),
+    parcelsOf(db, { limit: 1 }),
+  ]);
   const isCounted = stocks.some((stock) => stock.countedAt !== null);
   return [
     {
@@ -33,9 +39,9 @@ export async function firstSteps(db: Database): Promise<FirstStep[]> {
       isDone: isCounted,
     },
     {
-      words: "See what this week asks of you",
-      href: "/",
-      isDone: isCounted && offers.length > 0 && recipes.length > 0,
+      words: "Record the first parcels as you pack them; after one or two This week answers with a guess",
+      href: "/pack",
+      isDone: parcels.length > 0,
     },
   ];
 }

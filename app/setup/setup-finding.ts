@@ -11,5 +11,5 @@ export function setupFinding(shopName: string, steps: readonly FirstStep[]): str
   const left = steps.filter((step) => !step.isDone);
   const [next] = left;
   if (next === undefined) return `${shopName} is set up; everything here can be changed at any time.`;
-  return `${shopName} has ${left.length} ${left.length === 1 ? "step" : "steps"} to go.`;
+  return `${shopName} has ${left.length === 1 ? "one step" : `${left.length} steps`} to go to its first answer.`;
 }

@@ -42,7 +42,7 @@ test.describe("packing on a phone", () => {
     expect(beyond).toBeLessThanOrEqual(0);
   });
 
-  test("a parcel packed without a connection is kept and recorded once when it is back", async ({ page }) => {
+  test("a parcel that nobody answered for is kept and recorded once when asked again", async ({ page }) => {
     await bench(page);
     const sent: string[] = [];
     page.on("request", (request) => {
@@ -56,6 +56,21 @@ test.describe("packing on a phone", () => {
     await expect(page.getByText(/^Done\. Recorded:/)).toBeVisible();
     await expect(page.getByText("kept on this device")).toHaveCount(0);
     expect(new Set(sent).size).toBe(1);
+  });
+
+  test("without any connection the bench stays, and what was packed goes out once it is back", async ({
+    page,
+  }) => {
+    await bench(page);
+    await page.context().setOffline(true);
+    await page.getByRole("button", RECORDED).click();
+    await expect(page.getByText("One parcel is kept on this device and not recorded yet.")).toBeVisible();
+    // Asking the program for the screen again would end on the browser's own error page.
+    await page.waitForTimeout(500);
+    await expect(page.getByRole("button", RECORDED)).toBeEnabled();
+    await page.context().setOffline(false);
+    await expect(page.getByText(/^Done\. Recorded:/)).toBeVisible();
+    await expect(page.getByText("kept on this device")).toHaveCount(0);
   });
 });
 

@@ -2,6 +2,7 @@ import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { chromium } from "@playwright/test";
 import { findBrowser } from "../../app/command-line/set-up/find-browser.mjs";
+import { BROWSER_FLAGS } from "./browser-flags.mjs";
 
 // Pictures of every screen of a running shop, for looking at:
 // BASE_URL=http://127.0.0.1:3000 OUT=pictures node tests/browser/take-screenshots.mjs [address …]
@@ -30,13 +31,7 @@ const addresses = asked.length > 0 ? asked : SCREENS;
 mkdirSync(folder, { recursive: true });
 const browser = await chromium.launch({
   executablePath: await findBrowser(),
-  args: [
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-  ],
+  args: BROWSER_FLAGS,
 });
 for (const size of SIZES) {
   for (const colorScheme of /** @type {const} */ (["light", "dark"])) {

@@ -36,17 +36,18 @@ export function PackingDesk({ choices, correcting }: PackingDeskProps) {
     null,
     () => correcting ?? draftFor(choices, choices.itemTypes[0]?.id ?? null, newKey(), choices.today),
   );
-  const recording = useRecording(isNew ? "record" : "correct", () => {
-    if (isNew) {
-      change({ kind: "next-parcel", id: newKey() });
-      router.refresh();
-    } else router.push(`/parcels/${encodeURIComponent(draft.id)}`);
+  const recording = useRecording(isNew ? "record" : "correct", (how) => {
+    if (!isNew) return router.push(`/parcels/${encodeURIComponent(draft.id)}`);
+    if (how !== "recorded-later") change({ kind: "next-parcel", id: newKey() });
+    // Where nobody answers, asking for the screen again would leave the packer with the browser's own error page.
+    if (how !== "kept") router.refresh();
   });
   const weight = expectedWeight(draft, choices);
   const names = new Map(choices.itemTypes.map((type) => [type.id, type.name]));
-  const undo = async (parcelId: string): Promise<void> => {
-    await recording.undo(parcelId);
-    router.refresh();
+  const undo = async (parcelId: string): Promise<boolean> => {
+    const isUndone = await recording.undo(parcelId);
+    if (isUndone) router.refresh();
+    return isUndone;
   };
   const record = (): void => {
     const packedOn = isNew && draft.packedOn === choices.today ? shopToday(choices.timeZone) : draft.packedOn;

@@ -89,7 +89,7 @@ function UnsentMessage({ recording }: { readonly recording: Recording }) {
 type RecordedMessageProps = {
   readonly parcel: RecordedParcel;
   readonly choices: PackingChoices;
-  readonly onUndo: (parcelId: string) => Promise<void>;
+  readonly onUndo: Recording["undo"];
 };
 
 function RecordedMessage({ parcel, choices, onUndo }: RecordedMessageProps) {

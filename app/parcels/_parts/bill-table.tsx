@@ -33,7 +33,7 @@ export function BillTable({ parcel, shop }: { readonly parcel: ParcelDetail; rea
           {bill.map((movement) => (
             <tr key={movement.id}>
               <th scope="row">{movement.supplyName}</th>
-              <td>{movement.stepWords ?? movement.words ?? ""}</td>
+              <td className={styles.step}>{movement.stepWords ?? movement.words ?? ""}</td>
               <td className={styles.figure}>{usedText(movement)}</td>
               <td className={styles.figure}>
                 {movement.value === null ? "not known" : costText(costValue(-movement.value), shop)}

@@ -1,10 +1,13 @@
 import Link from "next/link";
+import { formatAmount } from "#lib/units/amount-text";
+import { isUseUnit } from "#lib/units/use-unit";
 import type { ParcelDetail } from "#prisma/records/parcel-lists";
 import type { FormField } from "../../_parts/form-field";
 import { RecordForm } from "../../_parts/record-form";
 import { brokenAction, postedAction, returnedAction, voidAction } from "../actions";
 import { parcelBill } from "../parcel-bill";
 import { BACK_FIELD } from "../returned-lines";
+import { stillOut } from "../still-out";
 import styles from "./parcels.module.css";
 
 type ParcelActionsProps = { readonly parcel: ParcelDetail; readonly today: string };
@@ -14,14 +17,15 @@ export function ParcelActions({ parcel, today }: ParcelActionsProps) {
   const key: FormField = { name: "parcelId", label: "", kind: "hidden", value: parcel.id };
   const on: FormField = { name: "on", label: "Day", kind: "day", value: today, required: true };
   const cartons = new Set(parcel.cartons.map((carton) => carton.supplyId));
-  const supplies = new Map(parcelBill(parcel).map((movement) => [movement.supplyId, movement.supplyName]));
-  const back = [...supplies].map(
-    ([id, name]): FormField => ({
-      name: `${BACK_FIELD}${id}`,
-      label: name,
-      kind: "number",
-      ...(cartons.has(id) ? { hint: "1 if the carton can be used again" } : {}),
-    }),
+  const out = stillOut(parcel.movements);
+  const back = parcelBill(parcel).flatMap(
+    ({ supplyId: id, supplyName, useUnit }, index, bill): FormField[] => {
+      const left = out.get(id);
+      if (left === undefined || bill.findIndex((line) => line.supplyId === id) !== index) return [];
+      const took = `of ${formatAmount(left, isUseUnit(useUnit) ? useUnit : "each")}`;
+      const hint = cartons.has(id) ? `${took}; only a carton that can be used again` : took;
+      return [{ name: `${BACK_FIELD}${id}`, label: supplyName, kind: "number", hint }];
+    },
   );
   return (
     <div className={styles.actions}>

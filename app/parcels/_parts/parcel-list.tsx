@@ -55,7 +55,7 @@ function ParcelRow({ parcel, shop }: { readonly parcel: ParcelSummary; readonly 
       <td>{parcel.orders.map((order) => order.reference).join(", ")}</td>
       <td className={styles.figure}>{weightText(parcel, shop)}</td>
       <td className={styles.figure}>
-        {parcel.costValue === null ? "not known" : costText(costValue(parcel.costValue), shop)}
+        {parcel.costValue === null ? "cost not known" : costText(costValue(parcel.costValue), shop)}
       </td>
     </tr>
   );

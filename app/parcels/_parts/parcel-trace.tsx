@@ -11,7 +11,7 @@ import styles from "./parcels.module.css";
 export function ParcelTrace({ parcel, shop }: { readonly parcel: ParcelDetail; readonly shop: Shop }) {
   return (
     <div className={styles.wide}>
-      <table className={classList(styles.list, styles.bill)}>
+      <table className={classList(styles.list, styles.trace)}>
         <caption className={styles.caption}>Movements of this parcel</caption>
         <thead>
           <tr>

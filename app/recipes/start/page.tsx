@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { formatMass, MILLIGRAMS_PER_GRAM, milligrams } from "#lib/units/mass";
 import { itemTypesOf } from "#prisma/records/item-types";
 import { STARTER_ITEMS } from "#prisma/starter/starter-items";
 import { Page } from "../../_parts/page";
@@ -11,7 +12,7 @@ export const metadata: Metadata = { title: "Starter recipes" };
 
 /** Ready recipes for a new shop: tick what is sold, the supplies come along. */
 export default async function StarterPage() {
-  const { db } = await shopNow();
+  const { db, shop } = await shopNow();
   const known = new Set((await itemTypesOf(db)).map((itemType) => itemType.id));
   const offered = STARTER_ITEMS.filter((item) => !known.has(item.id));
   return (
@@ -39,8 +40,8 @@ export default async function StarterPage() {
                 <span>
                   {item.name}
                   <span className={styles.aside}>
-                    about {item.grams} g bare, {item.wraps.length} wrapping{" "}
-                    {item.wraps.length === 1 ? "step" : "steps"}
+                    about {formatMass(milligrams(item.grams * MILLIGRAMS_PER_GRAM), shop.measures)} bare,{" "}
+                    {item.wraps.length} wrapping {item.wraps.length === 1 ? "step" : "steps"}
                   </span>
                 </span>
               </label>

@@ -5,14 +5,20 @@ import styles from "./setup.module.css";
 
 /** The first ten minutes of a shop; gone once every step is done. */
 export function FirstSteps({ steps }: { readonly steps: readonly FirstStep[] }) {
-  if (steps.every((step) => step.isDone)) return null;
+  const next = steps.find((step) => !step.isDone);
+  if (next === undefined) return null;
   return (
     <Section title="The first ten minutes" rule="strong">
       <ol className={styles.steps}>
         {steps.map((step) => (
           <li key={step.href} className={step.isDone ? styles.done : undefined}>
-            <Link href={step.href}>{step.words}</Link>
-            {step.isDone ? " (done)" : ""}
+            {step.isDone ? (
+              `Done: ${step.words}`
+            ) : (
+              <Link href={step.href} aria-current={step === next ? "step" : undefined}>
+                {step.words}
+              </Link>
+            )}
           </li>
         ))}
       </ol>

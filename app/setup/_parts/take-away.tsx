@@ -16,8 +16,14 @@ export function TakeAway() {
       <Section
         title="Take everything away as plain tables"
         id="export"
-        aside="CSV files, one for each table, as stored: amounts in 1/12,000 of the use unit, values in 1/10,000 of the smallest coin, lengths in micrometres, masses in milligrams. An empty cell means unknown."
+        aside="CSV files, one for each table, as stored: amounts in 1/12,000 of the use unit, values in 1/10,000 of the smallest coin, lengths in micrometres, masses in milligrams. An empty cell means unknown. A text that a spreadsheet could take for a formula has an apostrophe before it."
       >
+        <p>
+          <a href="/api/export" download className={styles.download}>
+            Download all tables in one archive
+          </a>
+        </p>
+        <p>Or one table at a time:</p>
         <ul className={styles.tables}>
           {exportTables.map((table) => (
             <li key={table}>

@@ -5,15 +5,17 @@ import type { CountLineView } from "./count-line-view";
  *
  * @param lines the lines of the walk
  * @returns a sentence
- * @example countFinding([]) // "No supply to count yet; add one first."
+ * @example countFinding([]) // "No supply to count yet: copy the recipes of what you sell, theirs come along."
  */
 export function countFinding(
   lines: readonly Pick<CountLineView, "isCountedToday" | "isNeverCounted">[],
 ): string {
-  if (lines.length === 0) return "No supply to count yet; add one first.";
+  if (lines.length === 0)
+    return "No supply to count yet: copy the recipes of what you sell, theirs come along.";
   const counted = lines.filter((line) => line.isCountedToday).length;
   const never = lines.filter((line) => line.isNeverCounted).length;
   if (counted === lines.length) return `All ${lines.length} supplies are counted today.`;
+  if (never === lines.length && never > 1) return `${never} supplies to count for the first time.`;
   const done =
     counted === 0
       ? `${lines.length} supplies to count`

@@ -2,6 +2,7 @@ import type { Amount } from "#lib/units/amount";
 import { formatAmount } from "#lib/units/amount-text";
 import { type Day, daysBetween } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
+import { unitWord } from "#lib/units/use-unit";
 import type { Supply } from "#prisma/records/supplies";
 import { countUnitWords } from "../count-unit-words";
 import type { CountMethod } from "./count-form";
@@ -52,13 +53,12 @@ function dayWords(counted: Day, today: Day): string {
 
 /** A way is offered only where the supply has the figures that it needs. */
 function methodsOf(supply: Supply): CountLineView["methods"] {
-  const canRoll = supply.coreUm !== null && supply.fullUm !== null && supply.fullAmount !== null;
   return [
     {
       value: "number",
       words: supply.countUnit === null ? "a number" : `a number, or ${countUnitWords(supply.countUnit)}`,
     },
-    ...(canRoll ? [{ value: "roll" as const, words: "outer diameter of each roll" }] : []),
+    ...(canRoll(supply) ? [{ value: "roll" as const, words: "outer diameter of each roll" }] : []),
     ...(supply.sheetNm === null ? [] : [{ value: "height" as const, words: "height of the pressed pile" }]),
     ...(supply.massMg === null || supply.kind === "carton"
       ? []
@@ -66,11 +66,18 @@ function methodsOf(supply: Supply): CountLineView["methods"] {
   ];
 }
 
-/** How the less usual ways are written. */
+/** An example for each way, beginning with the unit that a bare number is read in; none where a number is all there is. */
 function hintOf(supply: Supply): string | undefined {
-  const rolls = supply.fullAmount === null ? "" : "rolls across: 12 in + 8 in, or 2 full + 12 in";
-  const pile = supply.sheetNm === null ? "" : "pile: 0.9 in";
-  const counted = supply.countUnit === null ? "" : `3 ${countUnitWords(supply.countUnit).split(" ")[0]}`;
-  const ways = [counted, pile, rolls].filter((way) => way !== "");
-  return ways.length === 0 ? undefined : ways.join("; ");
+  const counted = supply.countUnit === null ? "" : ` or 3 ${countUnitWords(supply.countUnit).split(" ")[0]}`;
+  const number = `${unitWord(supply.useUnit, 2)}${counted}`.trim();
+  const ways = [
+    number === "" ? "" : `A number: 174 ${number}`,
+    canRoll(supply) ? "rolls across: 2 full + 12 in" : "",
+    supply.sheetNm === null ? "" : "pile: 0.9 in",
+  ].filter((way) => way !== "");
+  return ways.length === 0 ? undefined : `${ways.join("; ")}.`;
+}
+
+function canRoll(supply: Supply): boolean {
+  return supply.coreUm !== null && supply.fullUm !== null && supply.fullAmount !== null;
 }

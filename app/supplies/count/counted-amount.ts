@@ -58,6 +58,8 @@ function unreadable(problem: string): CountedAmount {
 
 /** A number of use units; or of counted units, where their word stands behind it ("3 rolls"). */
 function byNumber(typed: string, supply: Supply, measures: Measures): CountedAmount {
+  // "2 full" can only be rolls, whichever way is chosen.
+  if (supply.fullAmount !== null && /\d\s*full\b/i.test(typed)) return byDiameters(typed, supply, measures);
   const word = supply.countUnit?.split(" ")[0];
   const inWord =
     word === undefined ? null : new RegExp(`^(.+?)\\s*${escaped(word)}(?:e?s)?$`, "i").exec(typed);

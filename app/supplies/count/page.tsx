@@ -1,10 +1,10 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-
 import { stockOf, suppliesOf } from "#prisma/records/supplies";
 import { ButtonLink } from "../../_parts/button-link";
 import { Page } from "../../_parts/page";
 import { shopNow } from "../../_parts/shop-now";
+import { StartChoices } from "../_parts/start-choices";
 import { countedDayOf } from "../supplies-now";
 import { CountLine } from "./_parts/count-line";
 import styles from "./_parts/count-list.module.css";
@@ -26,14 +26,16 @@ export default async function CountPage() {
   return (
     <Page
       finding={countFinding(lines)}
-      aside="Each line is saved on its own: stop where you like. Not sure? Skip the line."
-      actions={<ButtonLink href="/">See this week</ButtonLink>}
+      aside="Each line is saved on its own: stop where you like. Not sure? Skip the line: unknown is not zero."
+      actions={lines.length === 0 ? <StartChoices /> : <ButtonLink href="/">See this week</ButtonLink>}
     >
-      <ol className={styles.list}>
-        {lines.map((line) => (
-          <CountLine key={line.supplyId} line={line} countKey={randomUUID()} />
-        ))}
-      </ol>
+      {lines.length === 0 ? null : (
+        <ol className={styles.list}>
+          {lines.map((line) => (
+            <CountLine key={line.supplyId} line={line} countKey={randomUUID()} />
+          ))}
+        </ol>
+      )}
     </Page>
   );
 }

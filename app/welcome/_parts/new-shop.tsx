@@ -16,20 +16,23 @@ export function NewShop() {
         </ButtonLink>
       }
     >
-      <Section title="The first hour">
+      <Section title="The first ten minutes">
         <ol className={styles.steps}>
-          <li>Say what the shop is called, its time zone, its currency and its units.</li>
-          <li>List the supplies you use, and who sells them in which pack.</li>
+          <li>Give the shop a name; time zone, currency and units can stay as suggested.</li>
+          <li>Copy the recipes of what you sell. The supplies that they take come along.</li>
+          <li>Say who sells them and how many days a delivery takes. No price is needed.</li>
           <li>Count what is on the shelf. Skip what you are not sure of: unknown is not zero.</li>
-          <li>Write one recipe for each item type: what a piece takes, step by step.</li>
           <li>Record the parcels you pack, or import those you have sent.</li>
         </ol>
-        <p>After three or four weeks of parcels the estimates rest on your own use.</p>
+        <p>
+          One or two parcels give a first answer, marked as a guess. After three or four weeks the estimates
+          rest on your own use.
+        </p>
       </Section>
       <Section title="Load the demo shop">
         <p>
-          An invented shop with half a year of parcels, to try everything on. Stop wadding in its terminal and
-          start it with:
+          An invented shop with suppliers, recipes and many months of parcels, to try everything on. Stop
+          wadding in its terminal and start it with:
         </p>
         <pre className={styles.command}>
           <code>npm start -- --demo</code>

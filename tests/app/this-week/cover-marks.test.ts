@@ -19,6 +19,12 @@ describe("cover marks", () => {
     expect(marks.words).toContain("never counted");
   });
 
+  it("draw no stock where no use is known that it could last against, and say so", () => {
+    const marks = coverMarks(checkRow({ usePerWeek: null, carefulRunOutDate: null, runOutDate: null }), axis);
+    expect(marks.bar).toBeNull();
+    expect(marks.words).toContain("no use known");
+  });
+
   it("draw no stock where the book is at or below zero", () => {
     expect(coverMarks(checkRow({ onHand: amountOfUnits(-3) }), axis).bar).toBeNull();
   });

@@ -1,6 +1,6 @@
 "use client";
 
-import { useActionState } from "react";
+import { useActionState, useEffect, useRef } from "react";
 import { Button } from "../../../_parts/button";
 import { ChoiceField } from "../../../_parts/choice-field";
 import { Field } from "../../../_parts/field";
@@ -16,6 +16,11 @@ export function CountLine({ line, countKey }: { readonly line: CountLineView; re
   const typed = state.kind === "refused" ? state.typed : {};
   const problems = state.kind === "refused" ? state.problems : {};
   const { typed: typedProblem, ...others } = problems;
+  const fields = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (state.kind === "refused")
+      fields.current?.querySelector<HTMLInputElement>("input[name=typed]")?.focus();
+  }, [state]);
   return (
     <li className={styles.line} id={line.supplyId}>
       <div className={styles.name}>
@@ -25,7 +30,7 @@ export function CountLine({ line, countKey }: { readonly line: CountLineView; re
       <form action={send} className={styles.form} aria-label={`Count ${line.name}`} noValidate>
         <input type="hidden" name="id" value={countKey} />
         <input type="hidden" name="supplyId" value={line.supplyId} />
-        <div key={attemptOf(state)} className={styles.fields}>
+        <div key={attemptOf(state)} ref={fields} className={styles.fields}>
           {line.methods.length > 1 ? (
             <ChoiceField
               label="Counted by"
@@ -46,11 +51,11 @@ export function CountLine({ line, countKey }: { readonly line: CountLineView; re
           />
         </div>
         <div className={styles.buttons}>
-          <Button type="submit" tone="primary" isDisabled={isBusy}>
+          <Button type="submit" tone="primary" isPending={isBusy}>
             Save
           </Button>
           {line.isNeverCounted ? null : (
-            <Button type="submit" name="looksRight" value="yes" isDisabled={isBusy}>
+            <Button type="submit" name="looksRight" value="yes" isPending={isBusy}>
               Looks right
             </Button>
           )}

@@ -1,5 +1,6 @@
 import { rememberedMapping } from "#prisma/records/import/import-mapping";
 import type { ImportRun } from "#prisma/records/import/import-runs";
+import { classList } from "../../../../_parts/class-list";
 import { RecordForm } from "../../../../_parts/record-form";
 import { Section } from "../../../../_parts/section";
 import { type FileHead, fileHead } from "../../../../import/file-head";
@@ -49,7 +50,7 @@ function SampleRows({ head }: { readonly head: Extract<FileHead, { kind: "head" 
   return (
     <Section title="The first rows">
       <div className={styles.scroll}>
-        <table className={styles.table}>
+        <table className={classList(styles.table, styles.sample)}>
           <thead>
             <tr>
               {head.columns.map((column) => (

@@ -40,6 +40,7 @@ function ValuesStep({ run }: { readonly run: ImportRun }) {
   );
   return (
     <>
+      <p>Choose what each means in your shop, or add it. The answers are kept for the next file.</p>
       <RecordForm
         action={answerValues.bind(null, run.id)}
         fields={fields}
