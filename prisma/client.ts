@@ -15,7 +15,20 @@ export type Transaction = Omit<
 const BUSY_TIMEOUT_MS = 15_000;
 const TRANSACTION_WAIT_MS = 60_000;
 
-const SETTINGS = { journal_mode: "wal", foreign_keys: 1, synchronous: 2, busy_timeout: BUSY_TIMEOUT_MS };
+/** Kibibytes of pages kept in memory on each connection; SQLite gives them as a negative number. */
+const CACHE_KIB = 16_000;
+
+/** Pages in the log before they are brought into the file: each parcel writes some thirty. */
+const CHECKPOINT_PAGES = 4_000;
+
+const SETTINGS = {
+  journal_mode: "wal",
+  foreign_keys: 1,
+  synchronous: 2,
+  busy_timeout: BUSY_TIMEOUT_MS,
+  cache_size: -CACHE_KIB,
+  wal_autocheckpoint: CHECKPOINT_PAGES,
+};
 
 type Setting = { readonly name: string; readonly value: string | number };
 

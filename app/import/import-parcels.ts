@@ -10,6 +10,7 @@ import {
   refuseImport,
 } from "#prisma/records/import/import-runs";
 import { askedValues, rememberValue } from "#prisma/records/import/import-values";
+import { betweenParts } from "./between-parts";
 import { fileHash } from "./file-hash";
 import { fileHead } from "./file-head";
 import { guessedMapping } from "./guessed-mapping";
@@ -89,7 +90,8 @@ export async function importParcelsWith(
     }
   }
   while (run.state === "ready") {
-    const outcome = commitImport(db, runId, { device: "import", now });
+    const pause = pauseMs > 0 ? betweenParts : () => Promise.resolve();
+    const outcome = await commitImport(db, runId, { device: "import", now, pause });
     if (outcome.kind !== "stale") break;
     run = await stageFile(db, runId, csvPath, { mapping, head, now, pauseMs });
   }

@@ -4,6 +4,7 @@ import { commitImport } from "#prisma/records/import/commit-import";
 import { type ImportConnection, openImportConnection } from "#prisma/records/import/import-connection";
 import { rememberedMapping } from "#prisma/records/import/import-mapping";
 import { importRunOf } from "#prisma/records/import/import-runs";
+import { betweenParts } from "./between-parts";
 import { fileHead } from "./file-head";
 import { guessedMapping } from "./guessed-mapping";
 import { PAUSE_MS, stageFile } from "./stage-file";
@@ -36,7 +37,7 @@ async function stage(db: ImportConnection): Promise<void> {
 }
 
 async function commit(db: ImportConnection): Promise<void> {
-  const outcome = commitImport(db, runId, { device: "import", now });
+  const outcome = await commitImport(db, runId, { device: "import", now, pause: betweenParts });
   // Someone put a parcel right since the preview: work it out again, and ask again.
   if (outcome.kind === "stale") return stage(db);
   if (importRunOf(db, runId)?.state !== "committed") return;

@@ -41,8 +41,12 @@ export async function readParcelRequest(request: Request, key: string | null): P
       ]),
     };
   }
-  const itemTypeIds = form.data.pieces.map((piece) => piece.itemTypeId);
-  const [supplies, recipes] = await Promise.all([unitsOfSupplies(db), recipesOf(db, { itemTypeIds })]);
+  const { lines, cartons, pieces } = form.data;
+  const itemTypeIds = pieces.map((piece) => piece.itemTypeId);
+  // Read only what the form leaves open: its packer waits for the answer.
+  const supplies = lines === undefined ? [] : await unitsOfSupplies(db);
+  const isWhole = lines !== undefined && cartons !== undefined;
+  const recipes = isWhole ? [] : await recipesOf(db, { itemTypeIds });
   const read = parcelBody(form.data, {
     // A phone's clock may run ahead of the shop's: a day more never stops a packer at midnight.
     latestDay: addDays(shopDay(instantOfTime(Date.now()), shop.timeZone), 1),

@@ -1,6 +1,7 @@
 import { stockValue, type UnitCost } from "#lib/replenishment/stock-value";
 import type { Transaction } from "../client";
 import { Prisma } from "../generated/client";
+import { insertRows } from "./insert-rows";
 
 /** Why stock moved. */
 export type Cause =
@@ -36,6 +37,18 @@ export type MovementDraft = {
 /** Who records, and when. */
 export type Recorder = { readonly device: string; readonly now: string };
 
+/** Columns that a draft may leave out: rows of one statement have the same ones. */
+const EMPTY = {
+  typedValue: null,
+  typedUnit: null,
+  words: null,
+  reversesId: null,
+  parcelId: null,
+  recipeStepId: null,
+  receiptLineId: null,
+  countId: null,
+};
+
 type StockState = { readonly cost: UnitCost; readonly countedAt: string | null };
 
 /**
@@ -58,14 +71,17 @@ export async function appendMovements(
   const valued = drafts.map((draft) => ({ ...draft, value: draftValue(draft, stock) }));
   const balancing = await balancingDrafts(tx, valued, stock);
   const rows = [...valued, ...balancing];
-  await tx.movement.createMany({
-    data: rows.map((row) => ({
+  await insertRows(
+    tx,
+    "Movement",
+    rows.map((row) => ({
+      ...EMPTY,
       ...row,
       unusual: row.unusual ?? false,
       recordedAt: by.now,
       recordedBy: by.device,
     })),
-  });
+  );
   await addToStock(tx, rows);
   await addToDays(tx, rows);
   const values = valued.map((row) => row.value);

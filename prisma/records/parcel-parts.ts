@@ -4,6 +4,7 @@ import { day } from "#lib/units/day";
 import { parseLength, parseSizes } from "#lib/units/length";
 import { splitMinor } from "#lib/units/money";
 import type { Transaction } from "../client";
+import { insertRows } from "./insert-rows";
 import type { MovementDraft } from "./ledger";
 import type { ParcelBody, ParcelCartonUse } from "./parcel-body";
 import { recipeHeadsIn } from "./recipes";
@@ -70,8 +71,10 @@ export async function saveParcelParts(
 ): Promise<OrderSeen[]> {
   const types = new Set(bodies.flatMap((body) => body.pieces.map((part) => part.itemTypeId)));
   const recipes = await recipeHeadsIn(tx, [...types]);
-  await tx.parcelPiece.createMany({
-    data: bodies.flatMap((body) =>
+  await insertRows(
+    tx,
+    "ParcelPiece",
+    bodies.flatMap((body) =>
       body.pieces.map((part) => ({
         parcelId: body.id,
         itemTypeId: part.itemTypeId,
@@ -79,7 +82,7 @@ export async function saveParcelParts(
         recipeId: recipeOn(recipes, part.itemTypeId, body.style, day(body.packedOn))?.id ?? null,
       })),
     ),
-  });
+  );
   const cartons = bodies.flatMap((body) =>
     body.cartons.map((carton, position) => ({
       parcelId: body.id,
@@ -87,7 +90,7 @@ export async function saveParcelParts(
       ...cartonColumns(carton, measures),
     })),
   );
-  if (cartons.length > 0) await tx.parcelCarton.createMany({ data: cartons });
+  await insertRows(tx, "ParcelCarton", cartons);
   return saveOrders(tx, bodies);
 }
 
@@ -126,8 +129,12 @@ async function saveOrders(tx: Transaction, bodies: readonly ParcelBody[]): Promi
     .filter((reference) => !ids.has(reference))
     .map((reference) => ({ id: `order-${reference}`, reference }));
   for (const order of fresh) ids.set(order.reference, order.id);
-  if (fresh.length > 0) await tx.buyerOrder.createMany({ data: fresh });
-  await tx.orderParcel.createMany({ data: bodies.flatMap((body) => sharesOf(body, ids)) });
+  await insertRows(tx, "BuyerOrder", fresh);
+  await insertRows(
+    tx,
+    "OrderParcel",
+    bodies.flatMap((body) => sharesOf(body, ids)),
+  );
   return known.flatMap(({ reference, parcels }) =>
     parcels.map(({ parcelId }) => ({ kind: "order-seen" as const, reference, parcelId })),
   );

@@ -1,6 +1,7 @@
 import { day } from "#lib/units/day";
 import { endOfDay, instant, shopDay, startOfDay } from "#lib/units/instant";
 import { type Database, inTransaction, type Transaction } from "../client";
+import { insertRows } from "./insert-rows";
 import { appendMovements, type MovementDraft, type Recorder } from "./ledger";
 import { type ParcelBody, parcelBodyHash } from "./parcel-body";
 import { addParcelsToDays } from "./parcel-day";
@@ -91,17 +92,20 @@ export async function recordNewParcels(
   parcels: readonly NewParcel[],
   { shop, by }: { readonly shop: ShopTerms; readonly by: Recorder },
 ): Promise<{ value: bigint | null; warnings: OrderSeen[] }> {
-  await tx.parcel.createMany({
-    data: parcels.map(({ body, at, origin }) => ({
+  await insertRows(
+    tx,
+    "Parcel",
+    parcels.map(({ body, at, origin }) => ({
       ...parcelColumns(body),
-      ...origin,
+      source: origin?.source ?? null,
+      sourceRef: origin?.sourceRef ?? null,
       id: body.id,
       bodyHash: parcelBodyHash(body),
       effectiveAt: at,
       recordedAt: by.now,
       recordedBy: by.device,
     })),
-  });
+  );
   const bodies = parcels.map(({ body }) => body);
   const warnings = await saveParcelParts(tx, bodies, shop);
   const drafts = parcels.flatMap(({ body, at }) => parcelDrafts(body, at));

@@ -2,12 +2,19 @@ import { describe, expect, it } from "vitest";
 import { inTransaction } from "#prisma/client";
 import { shopFixture } from "./records/shop-fixture";
 
-const SETTINGS = ["journal_mode", "foreign_keys", "synchronous", "busy_timeout"];
+const SETTINGS = [
+  "journal_mode",
+  "foreign_keys",
+  "synchronous",
+  "busy_timeout",
+  "cache_size",
+  "wal_autocheckpoint",
+];
 
 describe("a connection", () => {
   it("holds write-ahead logging, foreign keys, full flush and the waiting time, reading and writing", async () => {
     const shop = await shopFixture();
-    const wanted = ["wal", "1", "2", "15000"];
+    const wanted = ["wal", "1", "2", "15000", "-16000", "4000"];
     const read = async (query: (sql: string) => Promise<Record<string, unknown>[]>) => {
       const answers: string[] = [];
       for (const name of SETTINGS)

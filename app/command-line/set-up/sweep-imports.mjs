@@ -5,7 +5,8 @@ import { runTypeScript } from "./run.mjs";
 const STAGED = ["StagedRow", "StagedParcel", "StagedUse"];
 
 /**
- * Clears what a stopped program left of a half-read import, its file as well. A look comes first, so that a
+ * Finishes an import whose booking a stopped program left half way, and clears what is left of a half-read
+ * one, its file as well. A look comes first, so that a
  * start with nothing to clear costs no second process.
  *
  * @param {string} file path of the migrated database

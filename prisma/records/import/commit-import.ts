@@ -1,6 +1,17 @@
 import { stockValue } from "#lib/replenishment/stock-value";
 import { AMOUNT_PER_UNIT } from "#lib/units/amount";
-import { BALANCING, NEW_ENTRIES, PARCELS, ROLL_UPS, STALE_FATES, TAKE_BACK, USE } from "./commit-statements";
+import {
+  BALANCING,
+  BOOKED,
+  KEEP_CHANGED_SINCE,
+  NEW_ENTRIES,
+  PARCELS,
+  PART_END,
+  ROLL_UPS,
+  STALE_FATES,
+  TAKE_BACK,
+  USE,
+} from "./commit-statements";
 import type { ImportConnection } from "./import-connection";
 import { importRunOf, moveImport } from "./import-runs";
 
@@ -11,40 +22,86 @@ export type CommitOutcome =
   | { readonly kind: "stale" }
   | { readonly kind: "not-ready" };
 
+/** Who imports, when, and how the parts are spaced. */
+export type CommitTerms = {
+  readonly device: string;
+  readonly now: string;
+  /** parcels booked in one transaction */
+  readonly partSize?: number;
+  /** awaited between two parts, so that parcels can be recorded */
+  readonly pause: () => Promise<void>;
+};
+
+/** Booked in about a tenth of a second: a packer does not notice the wait. */
+const PART_SIZE = 1000;
+
+type Part = {
+  readonly runId: string;
+  readonly source: string;
+  readonly device: string;
+  readonly now: string;
+  readonly after: string;
+};
+
 /**
- * Books a run that waits for its yes: all of it or nothing, in one transaction that ends by marking the
- * run as committed. A program that is killed at any moment leaves either the old books or the new ones.
+ * Books a run that waits for its yes, or goes on with one whose commit was stopped. Parcels are booked in
+ * parts of a thousand, each with movements and roll-ups in one transaction, so that recording goes on
+ * beside a long file; most files are a single part. Once the first part is booked the rest follows: a
+ * program that was killed in between goes on at its next start, before it answers anyone.
  *
  * @param db the import's connection
  * @param runId the run
- * @param by who imports, and when
+ * @param terms who imports, when, and how the parts are spaced
  * @returns what was booked, or why nothing was
  */
-export function commitImport(
+export async function commitImport(
   db: ImportConnection,
   runId: string,
-  by: { readonly device: string; readonly now: string },
-): CommitOutcome {
+  terms: CommitTerms,
+): Promise<CommitOutcome> {
   const run = importRunOf(db, runId);
   if (run === null || !claimCommit(db, runId)) return { kind: "not-ready" };
   db.function("stock_value", { deterministic: true, safeIntegers: true }, usedValue);
-  const outcome = db.transaction((): CommitOutcome => {
-    if (importRunOf(db, runId)?.state !== "committing") return { kind: "not-ready" };
-    const stale = db.prepare<unknown[], { stale: number }>(STALE_FATES).get({ runId, source: run.source });
-    if (stale?.stale !== 0) return { kind: "stale" };
-    book(db, { runId, source: run.source, ...by });
-    db.prepare(`UPDATE "ImportRun" SET "state" = 'committed', "finishedAt" = ? WHERE "id" = ?`).run(
-      by.now,
-      runId,
-    );
-    return { kind: "committed", newParcels: run.newParcels, changedParcels: run.changedParcels };
+  const { device, now, partSize = PART_SIZE } = terms;
+  const part = { runId, source: run.source, device, now };
+  let step = bookPart(db, { ...part, after: "" }, partSize);
+  while (step.kind === "more") {
+    await terms.pause();
+    step = bookPart(db, { ...part, after: step.until }, partSize);
+  }
+  if (step.kind !== "done") return step;
+  return { kind: "committed", newParcels: run.newParcels, changedParcels: run.changedParcels };
+}
+
+type PartOutcome =
+  | { readonly kind: "more"; readonly until: string }
+  | { readonly kind: "done" }
+  | Exclude<CommitOutcome, { kind: "committed" }>;
+
+function bookPart(db: ImportConnection, part: Part, size: number): PartOutcome {
+  const work = db.transaction((): PartOutcome => {
+    if (importRunOf(db, part.runId)?.state !== "committing") return { kind: "not-ready" };
+    const isFirst = !hasBooked(db, part.runId);
+    if (isFirst && isStale(db, part)) {
+      moveImport(db, part.runId, ["committing"], "uploaded");
+      return { kind: "stale" };
+    }
+    if (isFirst) for (const statement of NEW_ENTRIES) db.prepare(statement).run(part);
+    const until = partEnd(db, part, size);
+    if (until === null) {
+      moveImport(db, part.runId, ["committing"], "committed", part.now);
+      return { kind: "done" };
+    }
+    book(db, { ...part, until });
+    if (partEnd(db, { ...part, after: until }, 1) !== null) return { kind: "more", until };
+    moveImport(db, part.runId, ["committing"], "committed", part.now);
+    return { kind: "done" };
   });
   try {
-    const done = outcome.immediate();
-    if (done.kind === "stale") moveImport(db, runId, ["committing"], "uploaded");
-    return done;
+    return work.immediate();
   } catch (error) {
-    moveImport(db, runId, ["committing"], "ready");
+    // Nothing of it is booked: the seller may say yes again. Else the next start goes on.
+    if (!hasBooked(db, part.runId)) moveImport(db, part.runId, ["committing"], "ready");
     throw error;
   }
 }
@@ -63,16 +120,33 @@ export function claimCommit(db: ImportConnection, runId: string): boolean {
   return claimed.changes === 1;
 }
 
-function book(
-  db: ImportConnection,
-  run: { readonly runId: string; readonly source: string; readonly device: string; readonly now: string },
-): void {
+/** Whether a first part of the run is in the books already. */
+export function hasBooked(db: ImportConnection, runId: string): boolean {
+  const found = db
+    .prepare<[string], { one: number }>(
+      `SELECT 1 AS "one" FROM "StagedParcel" WHERE "runId" = ? AND "fate" = 'booked' LIMIT 1`,
+    )
+    .get(runId);
+  return found !== undefined;
+}
+
+function isStale(db: ImportConnection, part: Part): boolean {
+  return db.prepare<[Part], { stale: number }>(STALE_FATES).get(part)?.stale !== 0;
+}
+
+function partEnd(db: ImportConnection, part: Part, size: number): string | null {
+  return (
+    db.prepare<[Part & { size: number }], { until: string | null }>(PART_END).get({ ...part, size })?.until ??
+    null
+  );
+}
+
+function book(db: ImportConnection, part: Part & { readonly until: string }): void {
   const before =
     db.prepare<[], { id: number }>(`SELECT COALESCE(MAX("id"), 0) AS "id" FROM "Movement"`).get()?.id ?? 0;
-  const values = { ...run, before, wholeShare: AMOUNT_PER_UNIT };
-  for (const statement of [...NEW_ENTRIES, ...TAKE_BACK, ...PARCELS, USE, BALANCING, ...ROLL_UPS]) {
-    db.prepare(statement).run(values);
-  }
+  const values = { ...part, before, wholeShare: AMOUNT_PER_UNIT };
+  const statements = [KEEP_CHANGED_SINCE, ...TAKE_BACK, ...PARCELS, USE, BALANCING, ...ROLL_UPS, BOOKED];
+  for (const statement of statements) db.prepare(statement).run(values);
 }
 
 function usedValue(amount: unknown, costValue: unknown, costAmount: unknown): bigint | null {

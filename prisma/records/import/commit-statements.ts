@@ -1,5 +1,22 @@
-/** Parcels of a run that a commit writes. */
-const WRITTEN = `s."runId" = :runId AND s."fate" IN ('new', 'changed')`;
+/** Staged parcels of the part of a run that is booked now: keys after one, up to and with another. */
+const PART = `s."runId" = :runId AND s."parcelKey" > :after AND s."parcelKey" <= :until`;
+
+/** Those of them that are written. */
+const WRITTEN = `${PART} AND s."fate" IN ('new', 'changed')`;
+
+/** The last key of the next part: `size` parcels that are still to be written. */
+export const PART_END = `
+  SELECT MAX("parcelKey") AS "until" FROM (SELECT "parcelKey" FROM "StagedParcel"
+    WHERE "runId" = :runId AND "parcelKey" > :after AND "fate" IN ('new', 'changed') ORDER BY "parcelKey" LIMIT :size)`;
+
+/** Parcels put right or taken in by someone else since the first part was booked: they stay as they are. */
+export const KEEP_CHANGED_SINCE = `
+  UPDATE "StagedParcel" AS s SET "fate" = 'kept' WHERE ${WRITTEN} AND EXISTS (SELECT 1 FROM "Parcel" p
+    WHERE p."source" = :source AND p."sourceRef" = s."parcelKey"
+      AND (s."fate" = 'new' OR p."voidedAt" IS NOT NULL OR p."bodyHash" NOT LIKE 'import:%'))`;
+
+/** What is booked is not booked again when a stopped commit goes on. */
+export const BOOKED = `UPDATE "StagedParcel" AS s SET "fate" = 'booked' WHERE ${WRITTEN}`;
 
 /** What must be true again at the moment of the commit, in case parcels changed since the preview. */
 export const STALE_FATES = `
@@ -35,12 +52,12 @@ const PARCEL_DAY = (sign: 1 | -1, fates: string) => `
       ROW_NUMBER() OVER (PARTITION BY p."id" ORDER BY e."pieces" DESC, e."itemTypeId") AS "place"
     FROM "StagedParcel" s JOIN "Parcel" p ON p."id" = s."parcelId" JOIN "ParcelPiece" e ON e."parcelId" = p."id"
     LEFT JOIN "ParcelCarton" c ON c."parcelId" = p."id" AND c."position" = 0
-    WHERE s."runId" = :runId AND s."fate" IN (${fates}))
+    WHERE ${PART} AND s."fate" IN (${fates}))
   GROUP BY 1, 2, 3, 4, 5, 6
   ON CONFLICT ("day", "itemTypeId", "style", "cartonId", "zoneId", "unusual") DO UPDATE SET
     "parcels" = "ParcelDay"."parcels" + excluded."parcels", "pieces" = "ParcelDay"."pieces" + excluded."pieces"`;
 
-const CHANGED_IDS = `(SELECT "parcelId" FROM "StagedParcel" WHERE "runId" = :runId AND "fate" = 'changed')`;
+const CHANGED_IDS = `(SELECT s."parcelId" FROM "StagedParcel" s WHERE ${PART} AND s."fate" = 'changed')`;
 
 /**
  * Takes the parcels that changed out of the roll-up, reverses their use and drops their old parts. CROSS JOIN and
@@ -54,7 +71,7 @@ export const TAKE_BACK = [
    SELECT m."supplyId", -m."amount", -m."value", m."cause", m."unusual", m."effectiveAt", m."effectiveDay", :now,
      :device, 'changed by an import', m."id", m."parcelId"
    FROM "StagedParcel" s CROSS JOIN "Movement" m ON m."parcelId" = s."parcelId"
-   WHERE s."runId" = :runId AND s."fate" = 'changed' AND m."cause" = 'packed' AND +m."reversesId" IS NULL
+   WHERE ${PART} AND s."fate" = 'changed' AND m."cause" = 'packed' AND +m."reversesId" IS NULL
      AND NOT EXISTS (SELECT 1 FROM "Movement" r WHERE r."reversesId" = m."id")
    ORDER BY m."id"`,
   `DELETE FROM "ParcelPiece" WHERE "parcelId" IN ${CHANGED_IDS}`,
@@ -67,12 +84,12 @@ export const PARCELS = [
   `UPDATE "Parcel" SET "packedOn" = s."packedOn", "effectiveAt" = s."effectiveAt", "style" = s."style", "zoneId" = s."zoneId",
      "scaleMg" = s."scaleMg", "scaleTyped" = s."scaleTyped", "postageMinor" = s."postageMinor", "unusual" = s."unusual",
      "bodyHash" = s."bodyHash", "revision" = "revision" + 1
-   FROM "StagedParcel" s WHERE s."runId" = :runId AND s."fate" = 'changed' AND s."parcelId" = "Parcel"."id"`,
+   FROM "StagedParcel" s WHERE ${PART} AND s."fate" = 'changed' AND s."parcelId" = "Parcel"."id"`,
   `INSERT INTO "Parcel" ("id", "packedOn", "effectiveAt", "recordedAt", "recordedBy", "style", "zoneId", "scaleMg",
      "scaleTyped", "postageMinor", "unusual", "bodyHash", "source", "sourceRef")
    SELECT s."parcelId", s."packedOn", s."effectiveAt", :now, :device, s."style", s."zoneId", s."scaleMg", s."scaleTyped",
      s."postageMinor", s."unusual", s."bodyHash", :source, s."parcelKey"
-   FROM "StagedParcel" s WHERE s."runId" = :runId AND s."fate" = 'new'`,
+   FROM "StagedParcel" s WHERE ${PART} AND s."fate" = 'new'`,
   `INSERT INTO "ParcelPiece" ("parcelId", "itemTypeId", "pieces", "recipeId")
    SELECT s."parcelId", r."itemTypeId", SUM(r."pieces"), COALESCE(
      (SELECT c."id" FROM "Recipe" c WHERE c."itemTypeId" = r."itemTypeId" AND c."style" = s."style"
@@ -104,9 +121,9 @@ export const USE = `
       stock_value(-u."amount", k."costValue", k."costAmount")) END,
     'packed', s."unusual", s."effectiveAt", s."packedOn", :now, :device, u."typedValue", u."typedUnit", t."words",
     s."parcelId", u."recipeStepId"
-  FROM "StagedUse" u JOIN "StagedParcel" s ON s."runId" = u."runId" AND s."parcelKey" = u."parcelKey"
+  FROM "StagedParcel" s CROSS JOIN "StagedUse" u ON u."runId" = s."runId" AND u."parcelKey" = s."parcelKey"
   LEFT JOIN "SupplyStock" k ON k."supplyId" = u."supplyId" LEFT JOIN "RecipeStep" t ON t."id" = u."recipeStepId"
-  WHERE u."runId" = :runId ORDER BY u."id"`;
+  WHERE ${WRITTEN} ORDER BY u."id"`;
 
 /**
  * One line per supply and first later count: that count already saw the use, so today's stock stays. NOT INDEXED: only

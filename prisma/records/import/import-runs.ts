@@ -84,6 +84,16 @@ export function waitingImports(db: ImportConnection): string[] {
     .map((run) => run.id);
 }
 
+/** Ids of the runs whose commit began and did not end. */
+export function committingImports(db: ImportConnection): string[] {
+  return db
+    .prepare<[], { id: string }>(
+      `SELECT "id" FROM "ImportRun" WHERE "state" = 'committing' ORDER BY "startedAt"`,
+    )
+    .all()
+    .map((run) => run.id);
+}
+
 /** When the very same file was imported before, or null. */
 export function importedBefore(db: ImportConnection, run: ImportRun): string | null {
   const row = db

@@ -3,8 +3,8 @@ import { type Database, inTransaction } from "../../client";
 const CHUNK = 2000;
 
 /**
- * Cancels the imports that a stopped program left half way and deletes what they staged. The ledger
- * never saw them: a commit is one transaction that also marks its run as committed.
+ * Cancels the imports that a stopped program left half-read and deletes what they staged: the ledger never
+ * saw them. A commit that was stopped is no matter of this sweep, it is finished.
  *
  * @param db the database, at the start of the program
  * @returns how many runs were cancelled
@@ -12,8 +12,7 @@ const CHUNK = 2000;
 export async function sweepUnfinishedImports(db: Database): Promise<number> {
   const cancelled = await inTransaction(
     db,
-    (tx) =>
-      tx.$executeRaw`UPDATE "ImportRun" SET "state" = 'cancelled' WHERE "state" IN ('reading', 'committing')`,
+    (tx) => tx.$executeRaw`UPDATE "ImportRun" SET "state" = 'cancelled' WHERE "state" = 'reading'`,
   );
   let removed = 1;
   while (removed > 0) removed = await inTransaction(db, removeChunk);

@@ -2,8 +2,8 @@ import { randomUUID } from "node:crypto";
 import { type Measurement, measurement, nearestRank } from "../../measurement";
 import { GENERATED_TODAY } from "./generated-shop";
 
-const WARM_UPS = 30;
-const RUNS = 300;
+const WARM_UPS = 100;
+const RUNS = 500;
 const TARGET_MS = 25;
 const SHARE = 0.95;
 const CREATED = 201;

@@ -10,7 +10,16 @@ beforeAll(() => {
 afterAll(() => shop.close());
 
 function planOf(statement: string): string[] {
-  const values = { runId: "r", source: "s", device: "d", now: "n", before: 0, wholeShare: 1 };
+  const values = {
+    runId: "r",
+    source: "s",
+    device: "d",
+    now: "n",
+    before: 0,
+    wholeShare: 1,
+    after: "",
+    until: "z",
+  };
   return shop.db
     .prepare<[typeof values], { detail: string }>(`EXPLAIN QUERY PLAN ${statement}`)
     .all(values)

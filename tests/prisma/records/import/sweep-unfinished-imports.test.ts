@@ -53,7 +53,8 @@ describe("sweep of unfinished imports", () => {
       await closeDatabase(database);
       expect(await staging).toMatchObject({ state: "cancelled" });
       expect([count("StagedRow"), count("StagedParcel"), count("StagedUse")]).toEqual([0, 0, 0]);
-      expect(commitImport(shop.db, runId, { device: "import", now: NOW })).toEqual({ kind: "not-ready" });
+      const terms = { device: "import", now: NOW, pause: () => Promise.resolve() };
+      expect(await commitImport(shop.db, runId, terms)).toEqual({ kind: "not-ready" });
       expect(importRunOf(shop.db, runId)?.state).toBe("cancelled");
       expect(count("Parcel")).toBe(0);
     },
