@@ -98,14 +98,17 @@ function draftValue(draft: MovementDraft, stock: Map<string, StockState>): bigin
 }
 
 async function stockStates(tx: Transaction, supplyIds: string[]): Promise<Map<string, StockState>> {
-  const rows = await tx.supplyStock.findMany({
-    where: { supplyId: { in: supplyIds } },
-    select: { supplyId: true, costValue: true, costAmount: true, countedAt: true },
-  });
+  const rows = await tx.$queryRaw<
+    { supplyId: string; costValue: bigint | number; costAmount: bigint | number; countedAt: string | null }[]
+  >`SELECT "supplyId", "costValue", "costAmount", "countedAt" FROM "SupplyStock"
+    WHERE "supplyId" IN (${Prisma.join(supplyIds)})`;
   return new Map(
     rows.map((row) => [
       row.supplyId,
-      { cost: { value: row.costValue, amount: row.costAmount }, countedAt: row.countedAt },
+      {
+        cost: { value: BigInt(row.costValue), amount: BigInt(row.costAmount) },
+        countedAt: row.countedAt,
+      },
     ]),
   );
 }

@@ -52,8 +52,9 @@ export async function recordParcelIn(
   origin: ParcelSource | null,
 ): Promise<ParcelOutcome> {
   const bodyHash = parcelBodyHash(body);
-  const known = await tx.parcel.findUnique({ where: { id: body.id }, select: { bodyHash: true } });
-  if (known !== null) {
+  const [known] = await tx.$queryRaw<{ bodyHash: string }[]>`
+    SELECT "bodyHash" FROM "Parcel" WHERE "id" = ${body.id}`;
+  if (known !== undefined) {
     if (known.bodyHash !== bodyHash) return { kind: "conflict", parcelId: body.id };
     return {
       kind: "already-recorded",

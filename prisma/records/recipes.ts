@@ -2,6 +2,7 @@ import type { RecipeVersion } from "#lib/packing/recipe-version";
 import { amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
 import { type Database, inTransaction, type Transaction } from "../client";
+import { Prisma } from "../generated/client";
 
 /** A recipe version with what the card says about itself. */
 export type Recipe = RecipeVersion & { readonly commonPractice: boolean; readonly note: string | null };
@@ -42,10 +43,9 @@ export async function recipeHeadsIn(
   tx: Transaction,
   itemTypeIds: readonly string[],
 ): Promise<RecipeVersion[]> {
-  const rows = await tx.recipe.findMany({
-    where: { itemTypeId: { in: [...itemTypeIds] } },
-    orderBy: { effectiveFrom: "asc" },
-  });
+  const rows = await tx.$queryRaw<{ id: string; itemTypeId: string; style: string; effectiveFrom: string }[]>`
+    SELECT "id", "itemTypeId", "style", "effectiveFrom" FROM "Recipe"
+    WHERE "itemTypeId" IN (${Prisma.join([...itemTypeIds])}) ORDER BY "effectiveFrom"`;
   return rows.map((row) => ({
     id: row.id,
     itemTypeId: row.itemTypeId,

@@ -32,12 +32,10 @@ export async function shopOf(db: Database): Promise<Shop | null> {
  * @throws Error before the shop is set up
  */
 export async function shopIn(tx: Transaction): Promise<ShopTerms> {
-  const row = await tx.shop.findUnique({
-    where: { id: SHOP_ID },
-    select: { timeZone: true, currency: true, weekStartsOn: true, measures: true },
-  });
-  if (row === null) throw new Error("The shop is not set up yet: save it under Setup first");
-  return { ...row, measures: measuresOf(row) };
+  const [row] = await tx.$queryRaw<(Omit<ShopTerms, "measures"> & { measures: string })[]>`
+    SELECT "timeZone", "currency", "weekStartsOn", "measures" FROM "Shop" WHERE "id" = ${SHOP_ID}`;
+  if (row === undefined) throw new Error("The shop is not set up yet: save it under Setup first");
+  return { ...row, weekStartsOn: Number(row.weekStartsOn), measures: measuresOf(row) };
 }
 
 function measuresOf(row: { readonly measures: string }): Shop["measures"] {
