@@ -23,16 +23,18 @@ export function TakeAway() {
             Download all tables in one archive
           </a>
         </p>
-        <p>Or one table at a time:</p>
-        <ul className={styles.tables}>
-          {exportTables.map((table) => (
-            <li key={table}>
-              <a href={`/api/export/${table}.csv`} download>
-                {table}
-              </a>
-            </li>
-          ))}
-        </ul>
+        <details className={styles.details}>
+          <summary>Or one table at a time</summary>
+          <ul className={styles.tables}>
+            {exportTables.map((table) => (
+              <li key={table}>
+                <a href={`/api/export/${table}.csv`} download>
+                  {table}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </details>
       </Section>
       <Section
         title="Keep a backup somewhere else"

@@ -19,14 +19,14 @@ import {
   startServer,
 } from "./killed-server";
 
-// 12 of 50 kills: five each while a file is staged and while it is committed, two while it is sent. The other 38 fall
+// 8 of 50 kills: four while a file is staged, three while it is booked, one while it is sent. The other 42 fall
 // while parcels alone are recorded (kill.test.ts).
-const KILLS = sharedKills(0.24, 5);
+const KILLS = sharedKills(0.16, 5);
 const SECONDS_A_KILL = 30;
 const SEED = 26_112_025;
 const CLIENTS = 2;
-/** Booked in five parts. */
-const PARCELS = 5000;
+/** Booked in three parts. */
+const PARCELS = 3000;
 /** Paper, bubble and the carton of each parcel. */
 const LINES = 3;
 const UPLOAD_MS = 40;

@@ -11,8 +11,8 @@ import {
   startServer,
 } from "./killed-server";
 
-// 38 of 50 kills; the other 12, each of which takes more than twice as long, fall into imports (kill-import.test.ts).
-const KILLS = sharedKills(0.76, 1);
+// 42 of 50 kills; the other 8, each of which takes several times as long, fall into imports (kill-import.test.ts).
+const KILLS = sharedKills(0.84, 1);
 const CLIENTS = 4;
 const SECONDS_A_KILL = 12;
 const SEED = 20_261_125;

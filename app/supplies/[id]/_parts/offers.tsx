@@ -71,7 +71,7 @@ function OfferWords({ offer, screen, shop }: OffersProps & { readonly offer: Off
       </p>
       <p className={styles.aside}>
         {supplier?.name ?? "a supplier no longer used"}
-        {supplier === undefined ? "" : `, ${supplier.leadTimeDays} days`}
+        {supplier === undefined ? "" : `, ${daysText(supplier.leadTimeDays)}`}
         {offer.priceMinor === null ? "" : ` · ${each(offer.priceMinor)}`}
         {offer.breaks
           .map((step) => ` · from ${step.fromPacks}: ${money(step.priceMinor)}, ${each(step.priceMinor)}`)
@@ -79,4 +79,8 @@ function OfferWords({ offer, screen, shop }: OffersProps & { readonly offer: Off
       </p>
     </div>
   );
+}
+
+function daysText(days: number): string {
+  return days === 1 ? "1 day" : `${days} days`;
 }
