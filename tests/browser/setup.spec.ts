@@ -19,6 +19,7 @@ test.describe("setup", () => {
 
   test("every table can be taken away as CSV", async ({ page, request }) => {
     await page.goto("/setup");
+    await page.getByText("Or one table at a time").click();
     await expect(page.getByRole("link", { name: "Movement", exact: true })).toHaveAttribute(
       "href",
       "/api/export/Movement.csv",
