@@ -1,3 +1,5 @@
+import { polynomial } from "#lib/statistics/polynomial";
+
 // Wichura (1988), algorithm AS 241, PPND16: rational approximations, highest power first.
 const CENTRE_TOP = [
   2509.0809287301227, 33430.57558358813, 67265.7709270087, 45921.95393154987, 13731.69376550946,
@@ -56,8 +58,4 @@ function outerQuantile(root: number): number {
     return polynomial(SHOULDER_TOP, root - 1.6) / polynomial(SHOULDER_BOTTOM, root - 1.6);
   }
   return polynomial(TAIL_TOP, root - TAIL_FROM) / polynomial(TAIL_BOTTOM, root - TAIL_FROM);
-}
-
-function polynomial(coefficients: readonly number[], at: number): number {
-  return coefficients.reduce((value, coefficient) => value * at + coefficient, 0);
 }
