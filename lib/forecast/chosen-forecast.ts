@@ -1,4 +1,5 @@
 import { type Backtest, backtest, runningTotalLoss } from "#lib/forecast/backtest";
+import { combined } from "#lib/forecast/combined";
 import { simpleAverage } from "#lib/forecast/methods/average-methods";
 import { syntetosBoylan } from "#lib/forecast/methods/croston";
 import type { Forecaster, ForecastingMethod, Series } from "#lib/forecast/methods/forecasting-method";
@@ -89,33 +90,15 @@ export function chosenForecast(series: Series, steps: number): ChosenForecast {
     .sort((a, b) => a.loss - b.loss);
   const nearest = (tried[0]?.loss ?? 0) * NEAR;
   const members = tried.slice(0, MOST_MEMBERS).filter(({ loss }) => loss <= nearest);
-  const forecasters = members.map(({ forecaster }) => forecaster);
-  const combined = combination(forecasters);
+  const together = combined(
+    members.map(({ forecaster }) => forecaster),
+    "mean",
+  );
   return {
     members,
     runnersUp: tried.slice(members.length),
-    forecast: combined.forecast,
-    looked: backtest(combined, values, { firstOrigin, steps }),
-  };
-}
-
-function combination(members: readonly Forecaster[]): Pick<Forecaster, "forecast" | "forecastAfter"> {
-  const meanOf = (forecasts: readonly (readonly number[])[], steps: number): number[] =>
-    Array.from(
-      { length: steps },
-      (_, step) => forecasts.reduce((sum, forecast) => sum + (forecast[step] ?? 0), 0) / forecasts.length,
-    );
-  return {
-    forecast: (steps) =>
-      meanOf(
-        members.map((member) => member.forecast(steps)),
-        steps,
-      ),
-    forecastAfter: (count, steps) =>
-      meanOf(
-        members.map((member) => member.forecastAfter(count, steps)),
-        steps,
-      ),
+    forecast: together.forecast,
+    looked: backtest(together, values, { firstOrigin, steps }),
   };
 }
 

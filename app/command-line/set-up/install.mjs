@@ -30,7 +30,7 @@ export async function install() {
   if (isInstalled()) return;
   await progress("Installing packages (a few minutes the first time)", async () => {
     try {
-      await run("npm", ["ci", "--include=dev", "--no-audit", "--loglevel=notice"], { output: "stderr" });
+      await run("npm", ["ci", "--include=dev", "--no-audit", "--loglevel=error"], { output: "stderr" });
     } catch (error) {
       if (error instanceof CommandFailed) throw new Error(installAdvice(), { cause: error });
       throw error;
