@@ -4,7 +4,7 @@
  * @param coefficients of the powers, highest power first; none give 0
  * @param at where the polynomial is taken
  * @returns the value
- * @see W. G. Horner (1819), as any textbook has it (from memory)
+ * @see W. G. Horner (1819), Philosophical Transactions of the Royal Society 109 (from memory)
  * @example polynomial([2, 0, 1], 3) // 19
  */
 export function polynomial(coefficients: readonly number[], at: number): number {
