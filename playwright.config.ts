@@ -8,11 +8,20 @@ const {
   WADDING_TEST_REPORT: report,
 } = process.env;
 
+// Specs that write nothing into the shop, or have a shop of their own: they run beside the journeys.
+const BESIDE = ["accessibility", "phone-screens", "first-run", "typed-early"].map(
+  (name) => `**/${name}.spec.ts`,
+);
+
 export default defineConfig({
   testDir: "tests/browser",
   outputDir: "test-results",
+  workers: 2,
   // All journeys share one shop: they run one after another.
-  workers: 1,
+  projects: [
+    { name: "journeys", testIgnore: BESIDE, workers: 1 },
+    { name: "beside", testMatch: BESIDE, workers: 1 },
+  ],
   fullyParallel: false,
   forbidOnly: true,
   retries: 0,

@@ -4,7 +4,8 @@ import type { Choice } from "./sentence-choice";
 export type FormField = {
   readonly name: string;
   readonly label: string;
-  readonly kind: "text" | "number" | "day" | "choice" | "tick" | "lines" | "hidden";
+  readonly kind: "text" | "number" | "day" | "choice" | "tick" | "ticks" | "lines" | "hidden";
+  /** Of `ticks` the values that are ticked, one a line. */
   readonly value?: string | undefined;
   readonly hint?: string | undefined;
   readonly choices?: readonly Choice[] | undefined;

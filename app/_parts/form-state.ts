@@ -16,7 +16,7 @@ export const BLANK: FormState = { kind: "blank" };
 
 /**
  * The text fields of a sent form by name, trimmed; fields that were left empty are not in the result, so
- * that a schema can say "optional".
+ * that a schema can say "optional". A name that was sent several times, as by ticks, has its texts one a line.
  *
  * @param form as the browser sent it
  * @returns name and text
@@ -26,7 +26,7 @@ export function typedValues(form: FormData): Record<string, string> {
   const typed: Record<string, string> = {};
   for (const [name, value] of form.entries()) {
     if (typeof value === "string" && value.trim() !== "" && !name.startsWith("$")) {
-      typed[name] = value.trim();
+      typed[name] = Object.hasOwn(typed, name) ? `${typed[name]}\n${value.trim()}` : value.trim();
     }
   }
   return typed;

@@ -12,12 +12,13 @@ const PACK: Screen = { href: "/pack", name: "Pack" };
 const PARCELS: Screen = { href: "/parcels", name: "Parcels" };
 const SUPPLIES: Screen = { href: "/supplies", name: "Supplies" };
 const RECIPES: Screen = { href: "/recipes", name: "Recipes" };
+const OUTLOOK: Screen = { href: "/outlook", name: "Outlook" };
 const IMPORT: Screen = { href: "/setup/import", name: "Import" };
 const SETUP: Screen = { href: "/setup", name: "Setup" };
 
-const ON_THE_DESK = [THIS_WEEK, PACK, PARCELS, SUPPLIES, RECIPES, IMPORT, SETUP];
+const ON_THE_DESK = [THIS_WEEK, PACK, PARCELS, SUPPLIES, RECIPES, OUTLOOK, IMPORT, SETUP];
 const ON_THE_TABS = [THIS_WEEK, PACK, SUPPLIES];
-const BEHIND_MORE = [PARCELS, RECIPES, IMPORT, SETUP];
+const BEHIND_MORE = [PARCELS, RECIPES, OUTLOOK, IMPORT, SETUP];
 
 /** The way to every screen: one row at the top of a desk, four tabs at the foot of a phone. */
 export function Navigation() {

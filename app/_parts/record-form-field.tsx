@@ -1,3 +1,4 @@
+import { type ReactNode, useId } from "react";
 import { ChoiceField } from "./choice-field";
 import { Field } from "./field";
 import type { FormField } from "./form-field";
@@ -41,6 +42,8 @@ function Control({ field, value, problem }: RecordFormFieldProps) {
       return <Field {...asked} size="rows" defaultValue={value} />;
     case "tick":
       return <Tick field={field} value={value} problem={problem} />;
+    case "ticks":
+      return <Ticks field={field} value={value} problem={problem} />;
     case "hidden":
       return null;
     default:
@@ -50,19 +53,53 @@ function Control({ field, value, problem }: RecordFormFieldProps) {
 
 function Tick({ field, value, problem }: RecordFormFieldProps) {
   return (
-    <label className={styles.tick}>
-      <input
-        type="checkbox"
-        name={field.name}
-        value="yes"
-        defaultChecked={value === "yes"}
-        aria-invalid={problem !== undefined}
-      />
-      <span>
-        {field.label}
+    <Box name={field.name} value="yes" isTicked={value === "yes"} isWrong={problem !== undefined}>
+      {field.label}
+      {field.hint === undefined ? null : <span className={styles.tickHint}>{field.hint}</span>}
+      {problem === undefined ? null : <span className={styles.problem}>{problem}</span>}
+    </Box>
+  );
+}
+
+/** Several ticks under one name, as a group with its own question. */
+function Ticks({ field, value, problem }: RecordFormFieldProps) {
+  const id = useId();
+  const ticked = new Set(value.split("\n"));
+  return (
+    <fieldset className={styles.ticks} aria-describedby={`${id}-about`}>
+      <legend className={styles.question}>{field.label}</legend>
+      <div id={`${id}-about`}>
         {field.hint === undefined ? null : <span className={styles.tickHint}>{field.hint}</span>}
         {problem === undefined ? null : <span className={styles.problem}>{problem}</span>}
-      </span>
+      </div>
+      {(field.choices ?? []).map((choice) => (
+        <Box
+          key={choice.value}
+          name={field.name}
+          value={choice.value}
+          isTicked={ticked.has(choice.value)}
+          isWrong={problem !== undefined}
+        >
+          {choice.words}
+        </Box>
+      ))}
+    </fieldset>
+  );
+}
+
+type BoxProps = {
+  readonly name: string;
+  readonly value: string;
+  readonly isTicked: boolean;
+  readonly isWrong: boolean;
+  readonly children: ReactNode;
+};
+
+function Box({ name, value, isTicked, isWrong, children }: BoxProps) {
+  return (
+    <label className={styles.tick}>
+      <input type="checkbox" name={name} value={value} defaultChecked={isTicked} aria-invalid={isWrong} />
+      <span>{children}</span>
     </label>
   );
 }

@@ -16,8 +16,8 @@ const MOST_MINOR = 2_147_483_647;
 const DECIMAL_EXAMPLE = "12.50";
 
 /** A text that must be there. */
-export function neededText(problem: string) {
-  return z.string(problem).trim().min(1, problem).max(MOST_LETTERS, `At most ${MOST_LETTERS} letters.`);
+export function neededText(problem: string, most = MOST_LETTERS) {
+  return z.string(problem).trim().min(1, problem).max(most, `At most ${most} letters.`);
 }
 
 /** A text that may be left out; null then. */

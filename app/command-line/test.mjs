@@ -2,6 +2,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { command } from "./set-up/command.mjs";
+import { failedJourneys, failedVitestTests } from "./set-up/failed-tests.mjs";
 import { findBrowser } from "./set-up/find-browser.mjs";
 import { nextBuild } from "./set-up/next-build.mjs";
 import { CommandFailed, runPackage } from "./set-up/run.mjs";
@@ -19,7 +20,7 @@ import {
 const EARLIEST_DAY = "Pacific/Kiritimati";
 const LATEST_DAY = "Pacific/Pago_Pago";
 
-/** @typedef {import("./set-up/test-tally.mjs").Tally} Tally */
+/** @typedef {{ tally: import("./set-up/test-tally.mjs").Tally, failed: string[] }} Outcome failed: a line for each */
 
 /** Pure numbers: no time zone reaches them. */
 const withoutDays = ["tests/lib/statistics/**", "tests/lib/forecast/methods/**"].flatMap((glob) => [
@@ -33,12 +34,14 @@ await command(async () => {
   await nextBuild();
   const folder = mkdtempSync(join(tmpdir(), "wadding-test-"));
   try {
-    const tallies = [
+    const outcomes = [
       await unitTests(join(folder, "all.json"), EARLIEST_DAY, ["--exclude", "tests/architecture.test.ts"]),
       await unitTests(join(folder, "lib.json"), LATEST_DAY, ["tests/lib", ...withoutDays]),
       await browserTests(folder, browser),
     ];
-    const tally = sumTallies(tallies);
+    const tally = sumTallies(outcomes.map((outcome) => outcome.tally));
+    const failed = outcomes.flatMap((outcome) => outcome.failed);
+    if (failed.length > 0) console.log(`Failed:\n${failed.join("\n")}`);
     console.log(tallyWords(tally));
     if (tally.failed > 0 || tally.passed === 0) process.exitCode = 1;
   } finally {
@@ -50,20 +53,21 @@ await command(async () => {
  * @param {string} report file for the runner's JSON
  * @param {string} timeZone
  * @param {readonly string[]} args
- * @returns {Promise<Tally>}
+ * @returns {Promise<Outcome>}
  */
 async function unitTests(report, timeZone, args) {
   const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
   const ended = await toItsEnd(() =>
     runPackage("vitest/vitest.mjs", ["run", ...reporters, ...args], { env: { TZ: timeZone } }),
   );
-  return heldAgainstEnd(vitestTally(readReport(report)), ended);
+  const read = readReport(report);
+  return outcomeOf(vitestTally(read), failedVitestTests(read), ended, `unit tests in ${timeZone}`);
 }
 
 /**
  * @param {string} folder
  * @param {string} browser
- * @returns {Promise<Tally>}
+ * @returns {Promise<Outcome>}
  */
 async function browserTests(folder, browser) {
   const report = join(folder, "browser.json");
@@ -78,7 +82,24 @@ async function browserTests(folder, browser) {
   } finally {
     await server.stop();
   }
-  return heldAgainstEnd(playwrightTally(readReport(report)), ended);
+  const read = readReport(report);
+  return outcomeOf(playwrightTally(read), failedJourneys(read), ended, "browser journeys");
+}
+
+/**
+ * @param {import("./set-up/test-tally.mjs").Tally} counted
+ * @param {string[]} named
+ * @param {boolean} ended whether the runner itself ended well
+ * @param {string} runner
+ * @returns {Outcome}
+ */
+function outcomeOf(counted, named, ended, runner) {
+  const tally = heldAgainstEnd(counted, ended);
+  const lost = `${runner}: the runner ended badly without a failed test; its own words are above`;
+  return {
+    tally,
+    failed: tally.failed > counted.failed ? [lost] : named.map((line) => `${runner}: ${line}`),
+  };
 }
 
 /**

@@ -1,4 +1,5 @@
 import { createServer } from "node:http";
+import { keepForecastFresh } from "./fresh-forecast.mjs";
 import { listenOnFreePort } from "./listen-on-free-port.mjs";
 import { requestRefusal } from "./request-refusal.mjs";
 
@@ -36,7 +37,14 @@ export async function serve({ folder, port: wanted, exactly }) {
   port = await listenOnFreePort(server, { port: wanted, exactly });
   const screens = await builtScreens(folder, port);
   ready(screens.handler);
-  return { port, close: () => close(server, screens.close) };
+  const stopForecasts = keepForecastFresh(port);
+  return {
+    port,
+    close: () => {
+      stopForecasts();
+      return close(server, screens.close);
+    },
+  };
 }
 
 /**

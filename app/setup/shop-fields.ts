@@ -57,6 +57,13 @@ export function shopFields(shop: Shop | null, guessedZone: string): FormField[] 
       value: shop?.defaultStyle ?? "paper",
       choices: ["paper", "bubble", "mixed"].map((style) => ({ value: style, words: style })),
     },
+    {
+      name: "guessedParcels",
+      label: "About how many parcels do you send a week?",
+      kind: "number",
+      value: shop?.guessedParcels?.toString(),
+      hint: "A guess is enough: it counts like two weeks of records, less and less as parcels are recorded.",
+    },
     ...orderingFields(shop),
   ];
 }

@@ -9,6 +9,9 @@ export const SERVICE_LEVELS = [
   { value: "990", words: "99 times in 100: much more in stock" },
 ] as const;
 
+/** A one- or two-person shop packs no more in a week; what is typed beyond it is a slip of the finger. */
+const MOST_GUESSED = 2_000;
+
 /** The shop's own settings as typed. */
 export const shopForm = z.object({
   name: neededText("Give your shop a name."),
@@ -20,6 +23,9 @@ export const shopForm = z.object({
   coverWeeks: wholeNumber(1, 104),
   reviewDays: wholeNumber(1, 60),
   defaultStyle: z.enum(["paper", "bubble", "mixed"], "Choose how you usually pack."),
+  guessedParcels: wholeNumber(1, MOST_GUESSED)
+    .optional()
+    .transform((parcels) => parcels ?? null),
 });
 
 /** Whether the platform knows a time zone of this name. */

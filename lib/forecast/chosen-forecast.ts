@@ -14,6 +14,8 @@ import { theta } from "#lib/forecast/methods/theta";
 /** A method that was tried on a series. */
 export type TriedForecast = {
   readonly name: string;
+  /** how many numbers its fit takes from the series */
+  readonly freedom: number;
   readonly forecaster: Forecaster;
   readonly looked: Backtest;
   /** error of its running totals, raised by what its fit took from the series, in the unit of the series */
@@ -85,7 +87,8 @@ export function chosenForecast(series: Series, steps: number): ChosenForecast {
       const looked = backtest(forecaster, values, { firstOrigin, steps });
       const taken = method.freedom(seasonLength);
       const raised = Math.sqrt((values.length + taken) / Math.max(1, values.length - taken));
-      return { name: method.name, forecaster, looked, loss: (runningTotalLoss(looked) ?? 0) * raised };
+      const loss = (runningTotalLoss(looked) ?? 0) * raised;
+      return { name: method.name, freedom: taken, forecaster, looked, loss };
     })
     .sort((a, b) => a.loss - b.loss);
   const nearest = (tried[0]?.loss ?? 0) * NEAR;

@@ -1,19 +1,25 @@
 import type { CountCorrection } from "#lib/forecast/count-correction";
-import type { ForecastMethod } from "#lib/forecast/forecast-method";
-import type { UsageHistory } from "#lib/forecast/usage-history";
+import { FIRST_WEEKS_METHOD } from "#lib/forecast/shop/first-weeks-outlook";
+import { dispersionOver } from "#lib/forecast/sum-spread";
+import type { WeekUse } from "#lib/forecast/weekly-use";
 import type { ExplanationLine } from "#lib/replenishment/check-row";
-import type { PlanMethod, ProtectionPlan } from "#lib/replenishment/protection-plan";
-import { type Amount, amount } from "#lib/units/amount";
+import { forecastWords } from "#lib/replenishment/forecast-words";
+import type { ProtectionPlan } from "#lib/replenishment/protection-plan";
+import { safetyStock, serviceFactor } from "#lib/replenishment/safety-stock";
+import { type Amount, amount, amountOfUnits } from "#lib/units/amount";
 import { formatAmount, formatEstimate } from "#lib/units/amount-text";
 import type { Day } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import type { UseUnit } from "#lib/units/use-unit";
 
+const WEEKS_SHOWN = 13;
+
 /** What an explanation is written from. */
 export type ExplanationQuestion = {
   readonly unit: UseUnit;
   readonly plan: ProtectionPlan;
-  readonly history: UsageHistory;
+  /** recorded use a week, oldest first */
+  readonly weeks: readonly WeekUse[];
   readonly correction: CountCorrection;
   readonly onHand: Amount | null;
   readonly countedOn: Day | null;
@@ -35,6 +41,7 @@ export type ExplanationQuestion = {
  */
 export function explanation(question: ExplanationQuestion): ExplanationLine[] {
   const { unit, plan, onHand, position, serviceLevel, reviewDays, today } = question;
+  const { forecast, openDays } = plan;
   const booked = (parts: number): string => formatAmount(amount(Math.round(parts)), unit);
   const reckoned = (parts: number): string => formatEstimate(amount(Math.round(parts)), unit);
   const supplier =
@@ -45,35 +52,39 @@ export function explanation(question: ExplanationQuestion): ExplanationLine[] {
     {
       label: "Use a week",
       value: reckoned(plan.usePerWeek),
-      note: `${methodWords(plan.method)}${methodReason(plan.method, reckoned)}`,
+      note: `${forecastWords(forecast)}; season and planned events of the days counted in. How it was chosen stands under Outlook.`,
     },
     {
       label: "Protection interval",
       value: `${plan.interval.days} days`,
       note:
         `Lead time of ${plan.leadTimeDays} days (${supplier}) and ${reviewDays} days to the next check: ` +
-        `an order placed then comes ${until}. From ${formatDay(today)} that makes ${plan.openDays} open days.`,
+        `an order placed then comes ${until}. From ${formatDay(today)} that makes ${openDays} open days.`,
     },
     {
       label: "Expected use",
       value: reckoned(plan.expectedUse),
-      note: `${reckoned(plan.usePerWeek)} a week × ${plan.openDays} ÷ 7.`,
+      note: `${reckoned(plan.usePerWeek)} a week × ${openDays} ÷ 7.`,
     },
-    { label: "Typical error", value: reckoned(plan.spread.deviation), note: spreadWords(plan) },
+    { label: "Typical error", value: reckoned(plan.deviation), note: spreadWords(plan, reckoned) },
     {
-      label: "Service level",
-      value: `${rounded(serviceLevel * 100, 1)} %`,
-      note: `${rounded(plan.spread.factor, 2)} typical errors are kept beside the expected use.`,
+      label: "Reorder point",
+      value: reckoned(plan.reorderPoint),
+      note:
+        `The use over the interval that is not exceeded ${rounded(serviceLevel * 100, 1)} times in 100: ` +
+        `quantile of a ${forecast.spread.whole ? "negative binomial" : "gamma"} distribution with that mean and error.`,
     },
     {
       label: "Safety stock",
       value: reckoned(plan.safetyStock),
-      note: `${rounded(plan.spread.factor, 2)} × ${reckoned(plan.spread.deviation)}.`,
+      note: `${reckoned(plan.reorderPoint)} less the expected ${reckoned(plan.expectedUse)}.`,
     },
     {
-      label: "Reorder point",
-      value: reckoned(plan.reorderPoint),
-      note: `${reckoned(plan.expectedUse)} expected and ${reckoned(plan.safetyStock)} safety stock.`,
+      label: "By the textbook",
+      value: reckoned(plan.expectedUse + safetyStock(serviceFactor(serviceLevel), plan.deviation)),
+      note:
+        `To compare, as errors were normal: ${reckoned(plan.expectedUse)} + ` +
+        `${rounded(serviceFactor(serviceLevel), 2)} × ${reckoned(plan.deviation)}.`,
     },
     {
       label: "Position",
@@ -85,14 +96,15 @@ export function explanation(question: ExplanationQuestion): ExplanationLine[] {
 
 type AmountText = (parts: number) => string;
 
-function usedLines({ history, correction }: ExplanationQuestion, text: AmountText): ExplanationLine[] {
+function usedLines({ weeks, correction }: ExplanationQuestion, text: AmountText): ExplanationLine[] {
+  const open = weeks.filter((week) => !week.closed).slice(-WEEKS_SHOWN);
   const used: ExplanationLine[] =
-    history.kind === "weeks"
+    open.length > 0
       ? [
           {
             label: "Used in the last weeks",
-            value: history.values.slice(-13).map(text).join(", "),
-            note: "Oldest first, full weeks only, from the week of the first use; weeks mostly closed are left out.",
+            value: open.map((week) => text(week.amount)).join(", "),
+            note: "Oldest first, full weeks only; weeks mostly closed are left out.",
           },
         ]
       : [];
@@ -109,75 +121,24 @@ function usedLines({ history, correction }: ExplanationQuestion, text: AmountTex
       value: `× ${rounded(factor, 2)}`,
       note:
         `${differences} counts in 26 weeks found ${found} beside ${text(recordedUse)} recorded. ` +
-        "Each week above is multiplied by this; it is held between 0.5 and 2.",
+        "Each week is multiplied by this; it is held between 0.5 and 2. Counts of this week count from the next one on.",
     },
   ];
 }
 
-/**
- * Words for how the use a week was found.
- *
- * @param method of a plan
- * @returns a phrase that can begin a sentence
- * @example methodWords({ kind: "first-days", days: 3 }) // "Use of the first 3 days, taken to a week"
- */
-export function methodWords(method: PlanMethod): string {
-  switch (method.kind) {
-    case "first-days":
-      return `Use of the first ${method.days} ${method.days === 1 ? "day" : "days"}, taken to a week`;
-    case "rarely-used":
-      return `Use of the last ${weeksWords(method.method.window)}, spread evenly`;
-    case "too-few-weeks":
-      return `Average of all there is, ${weeksWords(method.method.window)}`;
-    case "compared":
-    case "too-few-to-compare":
-      return averageWords(method.method);
-    default:
-      return method satisfies never;
-  }
-}
-
-function averageWords({ kind, window }: ForecastMethod): string {
-  return kind === "simple"
-    ? `Average of the last ${weeksWords(window)}`
-    : `Weighted average of the last ${weeksWords(window)}, the newest heaviest`;
-}
-
-function methodReason(method: PlanMethod, text: AmountText): string {
-  switch (method.kind) {
-    case "compared": {
-      const list = method.tried
-        .map((tried) => `${tried.kind} ${tried.window} weeks ${text(tried.meanAbsoluteError)}`)
-        .join(", ");
-      return `. The simplest that is no worse than the best within its noise. Mean error over the interval: ${list}.`;
-    }
-    case "too-few-to-compare":
-      return ". The records are too short to compare averages.";
-    case "rarely-used":
-      return ". Nothing was used in the last weeks, which does not mean that nothing will be.";
-    case "too-few-weeks":
-    case "first-days":
-      return ". A guess until there are 4 weeks.";
-    default:
-      return method satisfies never;
-  }
-}
-
-function spreadWords({ spread, openDays }: ProtectionPlan): string {
-  const weeks = rounded(openDays / 7, 2);
-  switch (spread.kind) {
-    case "backtest":
-      return `Root mean square of ${spread.seen} past errors of the forecast of ${weeks} weeks together.`;
-    case "short-history":
-      return (
-        `From how ${spread.seen} weeks varied: s × √(L + L² ÷ n), L = ${weeks} weeks, n weeks averaged; ` +
-        "the factor is Student's t, as so few weeks say little of the spread."
-      );
-    case "one-week":
-      return `A guess: one week shows no spread, so it is taken to vary by as much as it is, over ${weeks} weeks.`;
-    default:
-      return spread.kind satisfies never;
-  }
+/** The error in figures: uses come by the parcel, and past forecasts of such sums were off by a share of them. */
+function spreadWords(
+  { forecast: { spread, method }, openDays, expectedUse }: ProtectionPlan,
+  text: AmountText,
+): string {
+  const weeks = Math.max(1, openDays) / 7;
+  const k = dispersionOver(spread.dispersions, weeks);
+  const perUse = amountOfUnits(spread.perUse);
+  const seen =
+    method === FIRST_WEEKS_METHOD
+      ? "a guess while there are few weeks"
+      : "by what past forecasts of such sums were off";
+  return `√(${text(perUse)} × ${text(expectedUse)} + ${rounded(k, 3)} × ${text(expectedUse)}²): one parcel takes about ${text(perUse)}; ${rounded(k, 3)} ${seen}.`;
 }
 
 function positionWords(question: ExplanationQuestion, text: AmountText): string {
@@ -189,10 +150,6 @@ function positionWords(question: ExplanationQuestion, text: AmountText): string 
     `${text(onHand ?? 0)} on hand${counted}, ${text(soon)} on order within the interval` +
     `${later > 0 ? `; another ${text(later)} after it` : ""}.`
   );
-}
-
-function weeksWords(weeks: number): string {
-  return weeks === 1 ? "1 week" : `${weeks} weeks`;
 }
 
 function rounded(value: number, digits: number): string {

@@ -1,4 +1,8 @@
+import { FIRST_WEEKS_METHOD } from "#lib/forecast/shop/first-weeks-outlook";
 import type { ProtectionPlan } from "#lib/replenishment/protection-plan";
+
+/** From so many weeks on the use is no guess. */
+const FEW_WEEKS = 4;
 
 /**
  * What of a row is guessed, in words that can follow "a guess:".
@@ -13,19 +17,14 @@ export function guess(plan: ProtectionPlan, hasOffer: boolean): string | null {
   return parts.length === 0 ? null : `${parts.join("; ")}.`;
 }
 
-function guessOfUse({ method }: ProtectionPlan): string | null {
-  switch (method.kind) {
-    case "first-days":
-      return `the use comes from ${method.days === 1 ? "one day" : `${method.days} days`}`;
-    case "too-few-weeks":
-      return `the use comes from ${method.method.window === 1 ? "one week" : `${method.method.window} weeks`}`;
-    case "compared":
-    case "too-few-to-compare":
-    case "rarely-used":
-      return null;
-    default:
-      return method satisfies never;
+function guessOfUse({ forecast: { guessedShare, weeksSeen, method } }: ProtectionPlan): string | null {
+  if (guessedShare > 0) {
+    const percent = Math.round(guessedShare * 100);
+    return `${percent === 100 ? "all" : `${percent} %`} of the use is your guess of parcels a week`;
   }
+  if (method !== FIRST_WEEKS_METHOD || weeksSeen >= FEW_WEEKS) return null;
+  if (weeksSeen === 0) return "the use comes from the first days";
+  return `the use comes from ${weeksSeen === 1 ? "one week" : `${weeksSeen} weeks`}`;
 }
 
 function guessOfLeadTime(plan: ProtectionPlan, hasOffer: boolean): string | null {

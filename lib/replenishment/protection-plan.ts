@@ -1,40 +1,14 @@
-import { sampleStandardDeviation } from "simple-statistics";
-import { chooseWindow, FEWEST_ERRORS, type WindowChoice } from "#lib/forecast/choose-window";
-import { type ForecastMethod, methodForecast } from "#lib/forecast/forecast-method";
 import { type ClosedCalendar, openDays } from "#lib/forecast/open-days";
-import { protectionErrors } from "#lib/forecast/protection-error";
-import { type UsageHistory, WEEKS_WITHOUT_USE } from "#lib/forecast/usage-history";
+import type { SubjectForecast } from "#lib/forecast/shop/subject-forecast";
+import { sumQuantile, sumVariance } from "#lib/forecast/sum-spread";
+import { expectedUse, type UsePath } from "#lib/forecast/use-path";
 import { type ProtectionInterval, protectionInterval } from "#lib/replenishment/order-by";
-import { reorderPoint } from "#lib/replenishment/reorder-point";
-import {
-  safetyStock,
-  serviceFactor,
-  shortHistoryDeviation,
-  shortHistoryFactor,
-} from "#lib/replenishment/safety-stock";
-import { rootMeanSquare } from "#lib/statistics/root-mean-square";
-import { type Amount, amount } from "#lib/units/amount";
+import { AMOUNT_PER_UNIT, type Amount, amount } from "#lib/units/amount";
 import type { Day } from "#lib/units/day";
 
 const DAYS_A_WEEK = 7;
-/** Weeks that the spread of a short history is taken from, at most. */
-const SPREAD_WEEKS = 13;
-
-/** How the expected use was found. */
-export type PlanMethod =
-  | WindowChoice
-  /** nothing was used in the weeks the chosen average looks at: the use of 26 weeks, spread evenly */
-  | { readonly kind: "rarely-used"; readonly method: ForecastMethod }
-  | { readonly kind: "first-days"; readonly days: number };
-
-/** Typical error of the forecast of the sum, in amounts, and how many of it are kept. */
-export type PlanSpread = {
-  readonly kind: "backtest" | "short-history" | "one-week";
-  readonly deviation: number;
-  readonly factor: number;
-  /** errors of the backtest, or weeks the sample deviation was taken from */
-  readonly seen: number;
-};
+/** A sum of sevenths that should be whole may lie this much below it. */
+const NEARLY_A_PART = 1e-5;
 
 /** What must be on hand and on order to be safe until an order placed at the next check comes. */
 export type ProtectionPlan = {
@@ -42,17 +16,19 @@ export type ProtectionPlan = {
   readonly interval: ProtectionInterval;
   /** open days in the interval */
   readonly openDays: number;
-  readonly method: PlanMethod;
+  readonly forecast: SubjectForecast;
+  /** over the interval, taken to a week of open days */
   readonly usePerWeek: Amount;
-  readonly spread: PlanSpread;
-  readonly safetyStock: Amount;
+  /** typical error of the forecast of the whole interval */
+  readonly deviation: Amount;
   readonly expectedUse: Amount;
+  readonly safetyStock: Amount;
   readonly reorderPoint: Amount;
 };
 
 /** What a plan is made of. */
 export type ProtectionPlanQuestion = {
-  readonly history: Exclude<UsageHistory, { kind: "no-use" }>;
+  readonly forecast: SubjectForecast;
   readonly today: Day;
   readonly leadTimeDays: number;
   readonly reviewDays: number;
@@ -62,90 +38,41 @@ export type ProtectionPlanQuestion = {
 };
 
 /**
- * Protection plan: expected use over lead time and review period, the error to reckon with, and the
- * reorder point they make.
+ * Protection plan: the use expected over lead time and review period, and the reorder point: the use over that time
+ * that is not exceeded with the service level as its chance. What it holds above the expected use is the safety stock.
  *
- * @param question the supply's history and the terms
+ * @param question the supply's forecast and the terms
  * @returns the plan with each of its parts
  * @throws RangeError when the service level is not between 0 and 1
- * @example protectionPlan({ history: { kind: "weeks", values: [120000], recentUse: 120000 }, today,
- *   leadTimeDays: 7, reviewDays: 7, serviceLevel: 0.95, calendar: [] }).expectedUse // 240000
+ * @see Silver, Pyke and Thomas (2017), Inventory and Production Management in Supply Chains, chapter 6: the order point
+ * as a quantile of the demand over lead time and review period (from memory)
  */
 export function protectionPlan(question: ProtectionPlanQuestion): ProtectionPlan {
-  const { history, today, leadTimeDays, reviewDays, serviceLevel, calendar } = question;
+  const { forecast, today, leadTimeDays, reviewDays, serviceLevel, calendar } = question;
   const interval = protectionInterval(today, { leadTimeDays, reviewDays }, calendar);
   const open = openDays(today, interval.until, calendar);
-  const horizonWeeks = Math.max(1, open) / DAYS_A_WEEK;
-  const { method, perWeek } = expectedUsePerWeek(history, horizonWeeks);
-  const usePerWeek = amount(Math.max(1, Math.round(perWeek)));
-  const spread =
-    history.kind === "weeks" && method.kind !== "first-days"
-      ? spreadOfWeeks(history.values, method.method, { horizonWeeks, serviceLevel })
-      : spreadOfOneWeek(usePerWeek, { horizonWeeks, serviceLevel });
-  const safety = amount(Math.ceil(safetyStock(spread.factor, spread.deviation)));
+  const mean = expectedUse(forecast.path, { from: today, until: interval.until }, calendar);
+  const sum = { mean, weeks: Math.max(1, open) / DAYS_A_WEEK };
+  const quantile = sumQuantile(forecast.spread, sum, serviceLevel);
+  // Rounded down so that "position at or under the reorder point" is exactly "the position less the safety stock is
+  // used up by then" in whole amounts.
+  const expected = amount(Math.floor(mean * AMOUNT_PER_UNIT + NEARLY_A_PART));
+  const reorderPoint = amount(Math.max(expected, Math.ceil(quantile * AMOUNT_PER_UNIT)));
   return {
     leadTimeDays,
     interval,
     openDays: open,
-    method,
-    usePerWeek,
-    spread,
-    safetyStock: safety,
-    ...reorderPoint({ usePerWeek, openDays: open, safetyStock: safety }),
+    forecast,
+    usePerWeek: weeklyUseOf(forecast.path, mean, open),
+    deviation: amount(Math.round(Math.sqrt(sumVariance(forecast.spread, sum)) * AMOUNT_PER_UNIT)),
+    expectedUse: expected,
+    safetyStock: amount(reorderPoint - expected),
+    reorderPoint,
   };
 }
 
-function expectedUsePerWeek(
-  history: ProtectionPlanQuestion["history"],
-  horizonWeeks: number,
-): { method: PlanMethod; perWeek: number } {
-  if (history.kind === "days") {
-    return {
-      method: { kind: "first-days", days: history.days },
-      perWeek: (history.used * DAYS_A_WEEK) / history.days,
-    };
-  }
-  const choice = chooseWindow(history.values, horizonWeeks);
-  const perWeek = methodForecast(choice.method, history.values);
-  if (perWeek > 0) {
-    return { method: choice, perWeek };
-  }
-  // No use in the last weeks does not mean that none will come.
-  const window = Math.min(WEEKS_WITHOUT_USE, history.values.length);
-  return {
-    method: { kind: "rarely-used", method: { kind: "simple", window } },
-    perWeek: history.recentUse / window,
-  };
-}
-
-type SpreadTerms = { readonly horizonWeeks: number; readonly serviceLevel: number };
-
-function spreadOfWeeks(values: readonly number[], method: ForecastMethod, terms: SpreadTerms): PlanSpread {
-  const { horizonWeeks, serviceLevel } = terms;
-  const errors = protectionErrors({ values, method, horizonWeeks, firstOrigin: method.window });
-  if (errors.length >= FEWEST_ERRORS) {
-    const deviation = rootMeanSquare(errors);
-    return { kind: "backtest", deviation, factor: serviceFactor(serviceLevel), seen: errors.length };
-  }
-  const seen = values.slice(-SPREAD_WEEKS);
-  const [first = 0] = seen;
-  if (seen.length < 2) {
-    return spreadOfOneWeek(first, terms);
-  }
-  return {
-    kind: "short-history",
-    deviation: shortHistoryDeviation(sampleStandardDeviation(seen), horizonWeeks, method.window),
-    factor: shortHistoryFactor(serviceLevel, seen.length),
-    seen: seen.length,
-  };
-}
-
-/** One week shows no spread: it is taken to vary by as much as it is. A guess, no source. */
-function spreadOfOneWeek(usePerWeek: number, { horizonWeeks, serviceLevel }: SpreadTerms): PlanSpread {
-  return {
-    kind: "one-week",
-    deviation: shortHistoryDeviation(Math.abs(usePerWeek), horizonWeeks, 1),
-    factor: serviceFactor(serviceLevel),
-    seen: 1,
-  };
+/** At least 1 part, so that days of cover can be reckoned with it. */
+function weeklyUseOf(path: UsePath, mean: number, open: number): Amount {
+  const perWeek = open > 0 ? (mean * DAYS_A_WEEK) / open : (path.perWeek[0] ?? 0);
+  return amount(Math.max(1, Math.round(perWeek * AMOUNT_PER_UNIT)));
 }

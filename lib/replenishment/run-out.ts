@@ -1,6 +1,7 @@
-import { type ClosedCalendar, dayAfterOpenDays } from "#lib/forecast/open-days";
-import type { Amount } from "#lib/units/amount";
-import { addDays, type Day, minDay } from "#lib/units/day";
+import type { ClosedCalendar } from "#lib/forecast/open-days";
+import { type UsePath, usedUpOn } from "#lib/forecast/use-path";
+import { AMOUNT_PER_UNIT, type Amount } from "#lib/units/amount";
+import { addDays, type Day } from "#lib/units/day";
 
 /** What is on order and when it should come. */
 export type Arrival = { readonly amount: Amount; readonly expectedOn: Day };
@@ -14,11 +15,11 @@ export type RunOutQuestion = {
   readonly arrivals: readonly Arrival[];
   /** arrivals up to this day count from the start; later ones once arrived */
   readonly countedUntil: Day;
-  readonly usePerWeek: Amount;
+  /** in use units */
+  readonly path: UsePath;
   readonly calendar: ClosedCalendar;
 };
 
-const DAYS_A_WEEK = 7;
 /** A stock that lasts longer is given as lasting this long. */
 const LONGEST_DAYS = 3650;
 
@@ -27,12 +28,12 @@ const LONGEST_DAYS = 3650;
  * nothing.
  *
  * @param question stock, what is on its way, the use and the closed days
- * @returns the day, today when nothing is left, at most ten years ahead; null when nothing is used
+ * @returns the day, today when nothing is left; null when the stock lasts for ten years
  * @example runOut({ today: day("2026-11-25"), stock: amountOfUnits(30), arrivals: [],
- *   countedUntil: day("2026-11-25"), usePerWeek: amountOfUnits(70), calendar: [] }) // 2026-11-28
+ *   countedUntil: day("2026-11-25"), path: { firstWeek: day("2026-11-23"), perWeek: [70] }, calendar: [] }) // 2026-11-28
  */
 export function runOut(question: RunOutQuestion): Day | null {
-  const { today, stock, arrivals, countedUntil, usePerWeek, calendar } = question;
+  const { stock, arrivals, countedUntil } = question;
   const later = arrivals
     .filter((arrival) => arrival.expectedOn > countedUntil)
     .toSorted((a, b) => (a.expectedOn < b.expectedOn ? -1 : 1));
@@ -40,23 +41,16 @@ export function runOut(question: RunOutQuestion): Day | null {
     .filter((arrival) => arrival.expectedOn <= countedUntil)
     .reduce((sum, arrival) => sum + arrival.amount, stock);
   for (const arrival of later) {
-    const end = endOf(usable, usePerWeek, today, calendar);
+    const end = endOf(usable, question);
     if (end !== null && end < arrival.expectedOn) {
       return end;
     }
     usable += arrival.amount;
   }
-  return endOf(usable, usePerWeek, today, calendar);
+  return endOf(usable, question);
 }
 
-function endOf(usable: number, usePerWeek: Amount, today: Day, calendar: ClosedCalendar): Day | null {
-  if (usable <= 0) {
-    return today;
-  }
-  if (usePerWeek <= 0) {
-    return null;
-  }
-  const days = Math.min(LONGEST_DAYS, Math.ceil((usable * DAYS_A_WEEK) / usePerWeek));
-  const end = dayAfterOpenDays(today, days, calendar);
-  return minDay(end, addDays(today, LONGEST_DAYS));
+function endOf(usable: number, { today, path, calendar }: RunOutQuestion): Day | null {
+  const last = addDays(today, LONGEST_DAYS);
+  return usedUpOn(path, { from: today, stock: usable / AMOUNT_PER_UNIT, last }, calendar);
 }

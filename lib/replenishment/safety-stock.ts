@@ -1,13 +1,13 @@
 import { normalQuantile } from "#lib/statistics/normal-quantile";
-import { studentTQuantile } from "#lib/statistics/student-t-quantile";
 
 /**
- * Safety stock: what is kept beside the expected use, so that stock lasts through the protection
- * interval in the share `serviceLevel` of the cases.
+ * Safety stock by the textbook: what is kept beside the expected use, so that stock lasts through the protection
+ * interval in the share `serviceLevel` of the cases, if errors are normal. Shown beside the reorder point, as a person
+ * can do it by hand.
  *
  * factor * deviation, never below 0
  *
- * @param factor how many deviations to keep, from `serviceFactor` or `shortHistoryFactor`
+ * @param factor how many deviations to keep, from `serviceFactor`
  * @param deviation typical error of the forecast of the SUM over the protection interval, any unit
  * @returns in the unit of the deviation, not rounded
  * @throws RangeError when the deviation is below 0
@@ -23,46 +23,11 @@ export function safetyStock(factor: number, deviation: number): number {
 }
 
 /**
- * Deviations to keep for a service level when the spread is well known: the normal quantile.
+ * Deviations to keep for a service level: the normal quantile.
  *
  * @param serviceLevel wanted share of intervals without a shortage, between 0 and 1
  * @example serviceFactor(0.95) // 1.6448536269514722
  */
 export function serviceFactor(serviceLevel: number): number {
   return normalQuantile(serviceLevel);
-}
-
-/**
- * Deviations to keep when the spread itself is known from few weeks: the Student t quantile.
- *
- * @param serviceLevel wanted share of intervals without a shortage, between 0 and 1
- * @param weeks weeks the sample deviation was taken from, at least 2
- * @example shortHistoryFactor(0.95, 4) // 2.3533634348018
- */
-export function shortHistoryFactor(serviceLevel: number, weeks: number): number {
-  return studentTQuantile(serviceLevel, weeks - 1);
-}
-
-/**
- * Deviation of the forecast error of a sum over the coming weeks, when the mean comes from few weeks:
- * the weeks vary, and the mean may be off in each of them.
- *
- * s * sqrt(L + L^2 / n)
- *
- * @param weekDeviation sample deviation of the weekly use, any unit
- * @param horizonWeeks L, weeks in the protection interval
- * @param weeksAveraged n, weeks the mean was taken from, at least 1
- * @returns in the unit of the week's deviation
- * @throws RangeError when no week was averaged
- * @example shortHistoryDeviation(10, 2, 4) // 17.320508075688775
- */
-export function shortHistoryDeviation(
-  weekDeviation: number,
-  horizonWeeks: number,
-  weeksAveraged: number,
-): number {
-  if (!(weeksAveraged >= 1)) {
-    throw new RangeError(`shortHistoryDeviation requires at least 1 week, got ${weeksAveraged}`);
-  }
-  return weekDeviation * Math.sqrt(horizonWeeks + horizonWeeks ** 2 / weeksAveraged);
 }

@@ -1,4 +1,5 @@
 import type { ClosedSpan } from "#lib/forecast/open-days";
+import type { SupplyForecast } from "#lib/forecast/shop/subject-forecast";
 import type { DayUse } from "#lib/forecast/weekly-use";
 import type { Arrival } from "#lib/replenishment/run-out";
 import type { CheckOffer } from "#lib/replenishment/suggested-packs";
@@ -17,10 +18,10 @@ export type SupplyOutlookInput = {
   readonly onOrder: readonly Arrival[];
   /** used a day (packed and spoilt, less returned; nothing unusual), above 0, oldest first */
   readonly useByDay: readonly DayUse[];
-  /** count less book, without opening counts; below 0 where more was used than booked */
-  readonly countDifferences: readonly DayUse[];
   /** first day of the shop's records */
   readonly firstDay: Day | null;
+  /** null where the supply is not used */
+  readonly forecast: SupplyForecast | null;
   readonly offers: readonly CheckOffer[];
 };
 

@@ -1,12 +1,13 @@
-import { type CountCorrection, countCorrection } from "#lib/forecast/count-correction";
 import type { ClosedCalendar } from "#lib/forecast/open-days";
+import type { SupplyForecast } from "#lib/forecast/shop/subject-forecast";
 import type { ShopWeek } from "#lib/forecast/shop-weeks";
-import { type UsageHistory, usageHistory } from "#lib/forecast/usage-history";
+import { expectedUse } from "#lib/forecast/use-path";
 import { type WeekUse, weeklyUse } from "#lib/forecast/weekly-use";
 import { bestOffer, offerPacks, type PackedOffer } from "#lib/replenishment/best-offer";
 import { checkAction } from "#lib/replenishment/check-action";
 import type { CheckAction, CheckRow } from "#lib/replenishment/check-row";
-import { explanation, methodWords } from "#lib/replenishment/explanation";
+import { explanation } from "#lib/replenishment/explanation";
+import { forecastWords } from "#lib/replenishment/forecast-words";
 import { guess } from "#lib/replenishment/guess";
 import { arrivalDay, orderBy, protectionInterval } from "#lib/replenishment/order-by";
 import { type ProtectionPlan, protectionPlan } from "#lib/replenishment/protection-plan";
@@ -15,12 +16,14 @@ import { type RowWithoutSentence, sentence } from "#lib/replenishment/sentence";
 import { stockPosition } from "#lib/replenishment/stock-position";
 import { suggestedPacks } from "#lib/replenishment/suggested-packs";
 import type { ShopTerms, SupplyOutlookInput } from "#lib/replenishment/supply-outlook-input";
-import { amount, sumAmounts } from "#lib/units/amount";
-import { addDays, type Day, maxDay } from "#lib/units/day";
+import { AMOUNT_PER_UNIT, amount, sumAmounts } from "#lib/units/amount";
+import { addDays, type Day, daysBetween, maxDay } from "#lib/units/day";
 
 /** Taken where no offer says how long a delivery takes; common practice, no source. */
 const ASSUMED_LEAD_TIME_DAYS = 7;
 const DAYS_A_WEEK = 7;
+/** Records of fewer weeks may simply not have met a supply yet. */
+const WEEKS_WITHOUT_USE = 26;
 
 /** What all supplies of one check have in common. */
 export type CheckFrame = {
@@ -31,9 +34,6 @@ export type CheckFrame = {
   readonly weeks: readonly ShopWeek[];
 };
 
-type Records = { readonly weeks: readonly WeekUse[]; readonly correction: CountCorrection };
-type KnownUse = Exclude<UsageHistory, { kind: "no-use" }>;
-
 /**
  * Outlook of one supply: how much is used, how long it lasts, by when to order and how much.
  *
@@ -43,31 +43,25 @@ type KnownUse = Exclude<UsageHistory, { kind: "no-use" }>;
  * @throws RangeError when use is not given oldest first or a term is out of range
  */
 export function supplyOutlook(input: SupplyOutlookInput, frame: CheckFrame): CheckRow {
-  const { today } = frame;
-  const useByDay = input.useByDay.filter((use) => use.day <= today);
-  const correction = countCorrection(useByDay, input.countDifferences, today);
+  const useByDay = input.useByDay.filter((use) => use.day <= frame.today);
   const weeks = weeklyUse(useByDay, frame.weeks);
-  const history = usageHistory({ useByDay, weeks, firstDay: input.firstDay, today, correction });
-  return history.kind === "no-use"
-    ? rowWithoutUse(input, frame, { weeks, recordedDays: history.recordedDays })
-    : rowWithUse(input, frame, history, { weeks, correction });
+  return input.forecast === null
+    ? rowWithoutUse(input, frame, weeks)
+    : rowWithUse(input, frame, { forecast: input.forecast, weeks });
 }
 
-function rowWithoutUse(
-  input: SupplyOutlookInput,
-  frame: CheckFrame,
-  found: { readonly weeks: readonly WeekUse[]; readonly recordedDays: number },
-): CheckRow {
+function rowWithoutUse(input: SupplyOutlookInput, frame: CheckFrame, weeks: readonly WeekUse[]): CheckRow {
   const { today, terms, calendar } = frame;
   const best = bestOffer(input.offers.map((offer) => ({ offer, packs: 1 })));
   const leadTimeDays = best?.offer.leadTimeDays ?? ASSUMED_LEAD_TIME_DAYS;
-  const isNew = found.recordedDays < DAYS_A_WEEK * 26;
+  const recordedDays = input.firstDay === null ? 0 : daysBetween(input.firstDay, today);
+  const isNew = recordedDays < DAYS_A_WEEK * WEEKS_WITHOUT_USE;
   const mustCount = input.onHand === null ? isNew : input.onHand < 0;
   const row: RowWithoutSentence = {
     ...plainParts(input),
     usePerWeek: null,
     method: "No use in 26 weeks",
-    weeks: found.weeks,
+    weeks,
     protectionDays: protectionInterval(today, { leadTimeDays, reviewDays: terms.reviewDays }, calendar).days,
     leadTimeDays,
     expectedUse: null,
@@ -89,13 +83,12 @@ function rowWithoutUse(
 function rowWithUse(
   input: SupplyOutlookInput,
   frame: CheckFrame,
-  history: KnownUse,
-  records: Records,
+  { forecast, weeks }: { readonly forecast: SupplyForecast; readonly weeks: readonly WeekUse[] },
 ): CheckRow {
   const { today, terms, calendar } = frame;
-  const planFor = planByLeadTime(history, frame);
+  const planFor = planByLeadTime(forecast, frame);
   const packed = input.offers.map((offer) =>
-    packedOffer(input, planFor(offer.leadTimeDays), { offer, terms }),
+    packedOffer(input, planFor(offer.leadTimeDays), { offer, frame }),
   );
   const best = bestOffer(packed);
   const plan = planFor(best?.offer.leadTimeDays ?? ASSUMED_LEAD_TIME_DAYS);
@@ -105,12 +98,12 @@ function rowWithUse(
   const row: RowWithoutSentence = {
     ...plainParts(input),
     usePerWeek: plan.usePerWeek,
-    method: methodWords(plan.method),
-    weeks: records.weeks,
+    method: forecastWords(forecast),
+    weeks,
     protectionDays: plan.interval.days,
     leadTimeDays: plan.leadTimeDays,
     expectedUse: plan.expectedUse,
-    errorDeviation: amount(Math.round(plan.spread.deviation)),
+    errorDeviation: plan.deviation,
     safetyStock: plan.safetyStock,
     reorderPoint: plan.reorderPoint,
     daysOfCover: isKnown ? Math.floor(((input.onHand ?? 0) * DAYS_A_WEEK) / plan.usePerWeek) : null,
@@ -126,8 +119,8 @@ function rowWithUse(
   const lines = explanation({
     unit: input.unit,
     plan,
-    history,
-    correction: records.correction,
+    weeks,
+    correction: forecast.correction,
     onHand: input.onHand,
     countedOn: input.countedOn,
     onOrder: row.onOrder,
@@ -154,14 +147,17 @@ function plainParts(input: SupplyOutlookInput) {
   };
 }
 
-function planByLeadTime(history: KnownUse, frame: CheckFrame): (leadTimeDays: number) => ProtectionPlan {
+function planByLeadTime(
+  forecast: SupplyForecast,
+  frame: CheckFrame,
+): (leadTimeDays: number) => ProtectionPlan {
   const plans = new Map<number, ProtectionPlan>();
   return (leadTimeDays) => {
     const { reviewDays, serviceLevel } = frame.terms;
     const { today, calendar } = frame;
     const plan =
       plans.get(leadTimeDays) ??
-      protectionPlan({ history, today, leadTimeDays, reviewDays, serviceLevel, calendar });
+      protectionPlan({ forecast, today, leadTimeDays, reviewDays, serviceLevel, calendar });
     plans.set(leadTimeDays, plan);
     return plan;
   };
@@ -170,9 +166,12 @@ function planByLeadTime(history: KnownUse, frame: CheckFrame): (leadTimeDays: nu
 function packedOffer(
   input: SupplyOutlookInput,
   plan: ProtectionPlan,
-  { offer, terms }: { readonly offer: PackedOffer["offer"]; readonly terms: ShopTerms },
+  { offer, frame }: { readonly offer: PackedOffer["offer"]; readonly frame: CheckFrame },
 ): PackedOffer {
-  const target = amount(plan.reorderPoint + Math.round(terms.coverWeeks * plan.usePerWeek));
+  const { until: from } = plan.interval;
+  const until = addDays(from, frame.terms.coverWeeks * DAYS_A_WEEK);
+  const covered = expectedUse(plan.forecast.path, { from, until }, frame.calendar);
+  const target = amount(plan.reorderPoint + Math.round(covered * AMOUNT_PER_UNIT));
   const onOrder = sumAmounts(input.onOrder.map((arrival) => arrival.amount));
   const position = amount(Math.max(0, input.onHand ?? 0) + onOrder);
   return { offer, packs: suggestedPacks(position, target, offer.packAmount) };
@@ -190,7 +189,7 @@ function stockOutlook(
     stock: onHand,
     arrivals: input.onOrder,
     countedUntil: plan.interval.until,
-    usePerWeek: plan.usePerWeek,
+    path: plan.forecast.path,
     calendar,
   };
   const careful = { ...question, stock: onHand - plan.safetyStock };

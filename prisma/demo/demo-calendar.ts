@@ -1,10 +1,16 @@
-import { addDays, type Day, day, daysBetween, weekday } from "#lib/units/day";
+import { addDays, type Day, day, daysBetween, weekday, weekStart } from "#lib/units/day";
 import { type Instant, instantOfTime, startOfDay } from "#lib/units/instant";
 
 const DAYS_OF_HISTORY = 546;
 const DAYS_SINCE_SWITCH = 210;
 const DAYS_SINCE_PRICE_RISE = 150;
 const DAYS_SINCE_NEW_RECIPE = 95;
+/** Further ahead than any order of today reaches: lead time, review period and weeks of cover. */
+const DAYS_UNTIL_MARKET = 70;
+const DAYS_OF_MARKET = 14;
+const DAYS_UNTIL_MUGS = 91;
+const DAYS_OF_MUGS = 2;
+const MONDAY = 1;
 const MS_PER_MINUTE = 60_000;
 
 /** The days that shape the demo shop's history. */
@@ -19,8 +25,15 @@ export type DemoCalendar = {
   readonly priceRiseDay: Day;
   /** From here on the mug's card says one sheet more. */
   readonly newRecipeDay: Day;
-  readonly closed: readonly { readonly fromDay: Day; readonly toDay: Day }[];
+  readonly closed: readonly DemoSpan[];
+  /** A craft market of two weeks, still to come. */
+  readonly market: DemoSpan;
+  /** Mugs on offer for two days, still to come. */
+  readonly mugOffer: DemoSpan;
 };
+
+/** Days in a row, both ends included. */
+type DemoSpan = { readonly fromDay: Day; readonly toDay: Day };
 
 /**
  * Lays out the demo shop's calendar: about 18 months that end yesterday.
@@ -42,6 +55,8 @@ export function demoCalendar(today: Day, timeZone: string): DemoCalendar {
     priceRiseDay: addDays(today, -DAYS_SINCE_PRICE_RISE),
     newRecipeDay: addDays(today, -DAYS_SINCE_NEW_RECIPE),
     closed: years.map((year) => ({ fromDay: day(`${year}-12-24`), toDay: day(`${year + 1}-01-03`) })),
+    market: spanFrom(weekStart(addDays(today, DAYS_UNTIL_MARKET), MONDAY), DAYS_OF_MARKET),
+    mugOffer: spanFrom(weekStart(addDays(today, DAYS_UNTIL_MUGS), MONDAY), DAYS_OF_MUGS),
   };
 }
 
@@ -69,6 +84,10 @@ export function demoClock(timeZone: string): (on: Day, minutes: number) => Insta
     starts.set(on, start);
     return instantOfTime(start + minutes * MS_PER_MINUTE);
   };
+}
+
+function spanFrom(fromDay: Day, days: number): DemoSpan {
+  return { fromDay, toDay: addDays(fromDay, days - 1) };
 }
 
 function range(first: number, last: number): number[] {

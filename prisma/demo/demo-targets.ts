@@ -1,3 +1,4 @@
+import type { SupplyForecast } from "#lib/forecast/shop/subject-forecast";
 import type { CheckRow } from "#lib/replenishment/check-row";
 import type { ShopTerms } from "#lib/replenishment/supply-outlook-input";
 import { weeklyCheck } from "#lib/replenishment/weekly-check";
@@ -12,7 +13,6 @@ import {
   DEMO_SUPPLIERS,
   type DemoOffer,
 } from "#prisma/demo/demo-terms";
-import type { DemoUse } from "#prisma/demo/demo-use";
 import { starterSupply } from "#prisma/starter/starter-supplies";
 
 /** On the shelf today, against the reorder point: a share of it, and weeks of use beside that. */
@@ -35,12 +35,14 @@ const UNITS_OF_UNUSED = 25;
  * of everything whatever day it is loaded on.
  *
  * @param calendar - the shop's days
- * @param use - recorded use
- * @param unrecorded - what counts found to be gone besides
+ * @param forecast - expected use by supply
  * @returns amounts by supply, whole use units
- * @example demoTargets(calendar, use, new Map()).get("packing-paper");
+ * @example demoTargets(calendar, forecast).get("packing-paper");
  */
-export function demoTargets(calendar: DemoCalendar, use: DemoUse, unrecorded: DemoUse): Map<string, Amount> {
+export function demoTargets(
+  calendar: DemoCalendar,
+  forecast: ReadonlyMap<string, SupplyForecast>,
+): Map<string, Amount> {
   const terms: ShopTerms = {
     weekStartsOn: DEMO_SHOP.weekStartsOn,
     reviewDays: DEMO_SHOP.reviewDays,
@@ -57,9 +59,9 @@ export function demoTargets(calendar: DemoCalendar, use: DemoUse, unrecorded: De
     onHand: amount(0),
     countedOn: calendar.lastDay,
     onOrder: [],
-    useByDay: dayUse(use, offer.supplyId, 1),
-    countDifferences: dayUse(unrecorded, offer.supplyId, -1),
+    useByDay: [],
     firstDay: calendar.firstDay,
+    forecast: forecast.get(offer.supplyId) ?? null,
     offers: [offer, ...DEMO_OTHER_OFFERS.filter((other) => other.supplyId === offer.supplyId)].map(
       checkOffer,
     ),
@@ -75,12 +77,6 @@ function target(row: CheckRow): Amount {
   const { share, weeks } = TARGETS[row.supplyId] ?? PLENTY;
   const units = unitsOf(row.reorderPoint) * share + unitsOf(row.usePerWeek) * weeks;
   return amount(Math.max(1, Math.floor(units)) * AMOUNT_PER_UNIT);
-}
-
-function dayUse(use: DemoUse, supplyId: string, sign: 1 | -1) {
-  return [...(use.get(supplyId) ?? [])]
-    .map(([day, used]) => ({ day, amount: amount(sign * used) }))
-    .sort((a, b) => (a.day < b.day ? -1 : 1));
 }
 
 function checkOffer(offer: DemoOffer) {

@@ -11,6 +11,7 @@ export const DEMO_SHOP: Omit<Shop, "timeZone"> = {
   servicePerMille: 950,
   coverWeeks: 6,
   defaultStyle: "paper",
+  guessedParcels: null,
 };
 
 /** What the studio sells: share of its parcels, and what it calls the starter's item type. */
@@ -22,6 +23,24 @@ export const DEMO_ITEMS: readonly { readonly id: string; readonly name: string; 
   { id: "vase", name: "Stoneware vase", share: 3 },
   { id: "framed-tile", name: "Framed tile", share: 3 },
   { id: "mantel-clock", name: "Mantel clock", share: 2 },
+];
+
+/** What the studio expects beyond usual trade: days of its calendar, percent more and for what. */
+export const DEMO_EVENTS: readonly {
+  readonly id: string;
+  readonly name: string;
+  readonly days: "market" | "mugOffer";
+  readonly upliftPercent: number;
+  readonly itemTypeIds: readonly string[];
+}[] = [
+  { id: "demo-market", name: "Craft market", days: "market", upliftPercent: 50, itemTypeIds: [] },
+  {
+    id: "demo-mugs",
+    name: "Mugs on offer",
+    days: "mugOffer",
+    upliftPercent: 100,
+    itemTypeIds: ["mug", "mug-pair"],
+  },
 ];
 
 /** Where parcels go: postage in cents is a start and so much for each pound begun. */

@@ -12,6 +12,7 @@ import {
   unrecordedUse,
 } from "#prisma/demo/demo-counting";
 import type { DemoEvent } from "#prisma/demo/demo-event";
+import { type DemoForecastTerms, demoForecast } from "#prisma/demo/demo-forecast";
 import { parcelEvents, settledParcels } from "#prisma/demo/demo-parcel-events";
 import { type DemoParcel, demoParcels } from "#prisma/demo/demo-parcels";
 import { demoStockPlan } from "#prisma/demo/demo-stock-plan";
@@ -24,6 +25,7 @@ import { saveDemoTerms } from "#prisma/demo/save-demo-terms";
 import { type Random, seededRandom } from "#prisma/demo/seeded-random";
 import { weighedParcel } from "#prisma/demo/weighed-parcel";
 import { itemTypesOf } from "#prisma/records/item-types";
+import { plannedEventsOf } from "#prisma/records/planned-events";
 import { recipesOf } from "#prisma/records/recipes";
 import { proveRollUps } from "#prisma/records/roll-ups";
 import { suppliesOf } from "#prisma/records/supplies";
@@ -58,10 +60,15 @@ export async function loadDemoShop(db: Database, terms: DemoTerms): Promise<{ re
   const calendar = demoCalendar(today, timeZone);
   const clock = demoClock(timeZone);
   await saveDemoTerms(db, calendar, terms.now ?? clock(today, NOON));
-  const parcels = await weighedParcels(db, random, calendar);
+  const [recipes, itemTypes, events] = await Promise.all([
+    recipesOf(db),
+    itemTypesOf(db),
+    plannedEventsOf(db),
+  ]);
+  const parcels = await weighedParcels(db, random, { calendar, recipes, itemTypes });
   await recordEvents(db, [
     ...parcels.flatMap((parcel) => parcelEvents(parcel, clock)),
-    ...stockEvents(random, calendar, parcels, clock),
+    ...stockEvents(random, { calendar, parcels, recipes, itemTypes, events }, clock),
   ]);
   const proof = await proveRollUps(db);
   if (!proof.equal) {
@@ -72,14 +79,16 @@ export async function loadDemoShop(db: Database, terms: DemoTerms): Promise<{ re
   return { parcels: parcels.length };
 }
 
-async function weighedParcels(db: Database, random: Random, calendar: DemoCalendar): Promise<DemoParcel[]> {
-  const types = await itemTypesOf(db);
+async function weighedParcels(
+  db: Database,
+  random: Random,
+  { calendar, recipes, itemTypes }: Pick<DemoHistory, "calendar" | "recipes" | "itemTypes">,
+): Promise<DemoParcel[]> {
   const supplies = await suppliesOf(db);
   const masses = {
-    pieces: new Map(types.map((type) => [type.id, type.massMg ?? 0])),
+    pieces: new Map(itemTypes.map((type) => [type.id, type.massMg ?? 0])),
     supplies: new Map(supplies.map((supply) => [supply.id, supply.massMg ?? 0])),
   };
-  const recipes = await recipesOf(db);
   const parcels = fullerParcels(demoParcels(random, calendar, recipes), recipes);
   return settledParcels(parcels, calendar).map((parcel) => ({
     ...parcel,
@@ -87,12 +96,10 @@ async function weighedParcels(db: Database, random: Random, calendar: DemoCalend
   }));
 }
 
-function stockEvents(
-  random: Random,
-  calendar: DemoCalendar,
-  parcels: readonly DemoParcel[],
-  clock: ReturnType<typeof demoClock>,
-): DemoEvent[] {
+type DemoHistory = Omit<DemoForecastTerms, "use" | "unrecorded">;
+
+function stockEvents(random: Random, history: DemoHistory, clock: ReturnType<typeof demoClock>): DemoEvent[] {
+  const { calendar, parcels } = history;
   const days = daysFrom(calendar.firstDay, calendar.lastDay);
   const spoilt = demoSpoilage(random, calendar, days);
   const recorded = demoUse(parcels, spoilt);
@@ -103,7 +110,7 @@ function stockEvents(
     addUse(unrecorded, count.supplyId, count.on, unrecordedUse(random, recorded, count));
   const saved = days.filter((_, index) => index % DAYS_BETWEEN_SAVED === DAYS_BETWEEN_SAVED - 1);
   const gone = shelfUse(parcels, recorded, unrecorded, saved);
-  const targets = demoTargets(calendar, recorded, unrecorded);
+  const targets = demoTargets(calendar, demoForecast({ ...history, use: recorded, unrecorded }));
   const plans = counted.map((offer) =>
     demoStockPlan(calendar, gone, offer, targets.get(offer.supplyId) ?? amount(0)),
   );

@@ -5,6 +5,7 @@ import type { Database } from "#prisma/client";
 import { offerId } from "#prisma/demo/demo-buying";
 import type { DemoCalendar } from "#prisma/demo/demo-calendar";
 import {
+  DEMO_EVENTS,
   DEMO_IDLE_CARTON,
   DEMO_ITEMS,
   DEMO_OFFERS,
@@ -15,6 +16,7 @@ import {
 } from "#prisma/demo/demo-terms";
 import { saveClosedSpan } from "#prisma/records/closed-spans";
 import { itemTypesOf, saveItemType } from "#prisma/records/item-types";
+import { savePlannedEvent } from "#prisma/records/planned-events";
 import { recipesOf, saveRecipe } from "#prisma/records/recipes";
 import { saveShop } from "#prisma/records/shop";
 import { saveOffer, saveSupplier } from "#prisma/records/suppliers";
@@ -26,7 +28,7 @@ import { supplyOfStarter } from "#prisma/starter/supply-of-starter";
 
 /**
  * Saves all of the demo shop that is no event: settings, zones, closed days, item types and recipes from
- * the starter, supplies, suppliers and offers.
+ * the starter, supplies, suppliers, offers and planned events.
  *
  * @param db - an empty, migrated database
  * @param calendar - the shop's days
@@ -47,6 +49,9 @@ export async function saveDemoTerms(db: Database, calendar: DemoCalendar, now: I
   const idle = starterSupply(DEMO_IDLE_CARTON);
   await saveSupply(db, supplyOfStarter(idle, STARTER_SUPPLIES.indexOf(idle)));
   await saveBuying(db);
+  for (const { days, ...event } of DEMO_EVENTS) {
+    await savePlannedEvent(db, { ...event, ...calendar[days] });
+  }
 }
 
 async function saveItemNames(db: Database): Promise<void> {

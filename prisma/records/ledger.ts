@@ -1,7 +1,9 @@
 import { stockValue, type UnitCost } from "#lib/replenishment/stock-value";
+import { day } from "#lib/units/day";
 import type { Transaction } from "../client";
 import { Prisma } from "../generated/client";
 import { insertRows } from "./insert-rows";
+import { staleForecasts } from "./stale-forecasts";
 
 /** Why stock moved. */
 export type Cause =
@@ -13,6 +15,9 @@ export type Cause =
   | "opening"
   | "count-difference"
   | "cost-difference";
+
+/** What forecasts look at, but for what parcels take: that is marked with the parcel itself. */
+const FORECAST_CAUSES: readonly Cause[] = ["spoilt", "returned", "count-difference"];
 
 /** A movement that is about to be appended. Amounts are signed: into stock positive. */
 export type MovementDraft = {
@@ -184,4 +189,9 @@ async function addToDays(tx: Transaction, rows: readonly MovementDraft[]): Promi
     ON CONFLICT ("supplyId", "day", "cause", "unusual") DO UPDATE SET
       "amount" = "SupplyDay"."amount" + excluded."amount",
       "value" = "SupplyDay"."value" + excluded."value"`;
+  const [earliest] = rows
+    .filter((row) => FORECAST_CAUSES.includes(row.cause))
+    .map((row) => day(row.effectiveDay))
+    .sort();
+  if (earliest !== undefined) await staleForecasts(tx, earliest);
 }

@@ -1,6 +1,8 @@
+import { type Day, day } from "#lib/units/day";
 import type { Transaction } from "../client";
 import { Prisma } from "../generated/client";
 import type { ParcelBody } from "./parcel-body";
+import { staleForecasts } from "./stale-forecasts";
 
 /** The item type that a parcel counts under: most pieces, the first by id among equals. */
 export function leadingItemType(pieces: ParcelBody["pieces"]): string {
@@ -46,6 +48,8 @@ export async function addParcelsToDays(
     ON CONFLICT ("day", "itemTypeId", "style", "cartonId", "zoneId", "unusual") DO UPDATE SET
       "parcels" = "ParcelDay"."parcels" + excluded."parcels",
       "pieces" = "ParcelDay"."pieces" + excluded."pieces"`;
+  const [earliest] = parcels.map((parcel): Day => day(parcel.packedOn)).sort();
+  await staleForecasts(tx, earliest);
 }
 
 function dayRows(parcels: readonly DayParcel[]): DayRow[] {

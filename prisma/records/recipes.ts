@@ -3,6 +3,7 @@ import { amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
 import { type Database, inTransaction, type Transaction } from "../client";
 import { Prisma } from "../generated/client";
+import { staleForecasts } from "./stale-forecasts";
 
 /** A recipe version with what the card says about itself. */
 export type Recipe = RecipeVersion & { readonly commonPractice: boolean; readonly note: string | null };
@@ -83,6 +84,7 @@ export async function saveRecipe(
         cartons: { create: cartons.map((carton) => ({ ...carton })) },
       },
     });
+    await staleForecasts(tx);
     return { kind: "saved" };
   });
 }

@@ -1,5 +1,6 @@
 import { type Database, inTransaction, type Transaction } from "../client";
 import { Prisma } from "../generated/client";
+import { staleForecasts } from "./stale-forecasts";
 
 // A parcel counts once, under the item type with most pieces (the first by name among equals).
 const PARCEL_DAYS = Prisma.sql`
@@ -50,6 +51,7 @@ export async function rebuildRollUps(db: Database): Promise<RollUpProof> {
     await tx.$executeRaw`
       INSERT INTO "ParcelDay" ("day", "itemTypeId", "style", "cartonId", "zoneId", "unusual", "parcels", "pieces")
       ${PARCEL_DAYS}`;
+    await staleForecasts(tx);
     return before;
   });
 }

@@ -89,7 +89,19 @@ function referenceProblems(file: ShopFile): ShopFileProblem[] {
       .filter(([, text]) => parseAmount(text, unit, file.shop.measures).kind !== "amount")
       .map(([field, text]) => ({ path: `${path}.${field}`, message: `cannot be read in ${unit}: ${text}` }));
   });
-  return [...ofSuppliers, ...ofSupplies];
+  return [...ofSuppliers, ...ofSupplies, ...eventProblems(file)];
+}
+
+function eventProblems(file: ShopFile): ShopFileProblem[] {
+  const known = new Set(file.itemTypes.map((type) => type.id));
+  return file.events.flatMap((event, index) =>
+    event.itemTypes.flatMap((type, t) =>
+      problemIf(!known.has(type), {
+        path: `events[${index}].itemTypes[${t}]`,
+        message: `names no item type of this file: ${type}`,
+      }),
+    ),
+  );
 }
 
 function mentions(file: ShopFile): Mention[] {

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { day, isDay } from "#lib/units/day";
+import { EVENT_LIMITS } from "#lib/forecast/planned-event";
+import { day, daysBetween, isDay } from "#lib/units/day";
 import { USE_UNITS } from "#lib/units/use-unit";
 
 const id = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, "must be small letters, digits and hyphens");
@@ -24,7 +25,26 @@ const shop = z.strictObject({
   servicePerMille: z.number().int().min(500).max(999),
   coverWeeks: aboveZero,
   defaultStyle: z.enum(["paper", "bubble", "mixed"]),
+  guessedParcels: z.number().int().min(1).max(2_000).nullable().default(null),
 });
+
+/** Without item types it holds for all of them. */
+const event = z
+  .strictObject({
+    name: words.max(EVENT_LIMITS.letters),
+    from: dayText,
+    to: dayText,
+    upliftPercent: z.number().int().min(EVENT_LIMITS.leastUplift).max(EVENT_LIMITS.mostUplift),
+    itemTypes: z.array(id).default([]),
+  })
+  .refine((planned) => planned.from <= planned.to, {
+    path: ["to"],
+    message: "must not lie before the event’s first day",
+  })
+  .refine((planned) => daysBetween(planned.from, planned.to) < EVENT_LIMITS.days, {
+    path: ["to"],
+    message: `must lie within ${EVENT_LIMITS.days} days of the event’s first day`,
+  });
 
 const supply = z.strictObject({
   id,
@@ -53,6 +73,7 @@ export const SHOP_FILE_SCHEMA = z.strictObject({
   shop,
   zones: z.array(z.strictObject({ id, name: words })),
   closed: z.array(z.strictObject({ from: dayText, to: dayText, words })),
+  events: z.array(event).default([]),
   supplies: z.array(supply).min(1),
   suppliers: z.array(
     z.strictObject({

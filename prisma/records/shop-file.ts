@@ -7,6 +7,7 @@ import type { Database } from "#prisma/client";
 import { saveClosedSpan } from "#prisma/records/closed-spans";
 import { recordCount } from "#prisma/records/counts";
 import { saveItemType } from "#prisma/records/item-types";
+import { savePlannedEvent } from "#prisma/records/planned-events";
 import { recordReceipt } from "#prisma/records/receipts";
 import { saveRecipe } from "#prisma/records/recipes";
 import { saveShop } from "#prisma/records/shop";
@@ -49,6 +50,7 @@ export async function loadShopFile(
   await loadPlaces(load);
   await loadBuying(load);
   await loadItemTypes(load);
+  await loadEvents(load);
   await loadStock(load);
   return { kind: "loaded" };
 }
@@ -121,6 +123,18 @@ async function loadItemTypes({ db, file, by }: Load): Promise<void> {
       };
       required(await saveRecipe(db, version, by.now), "saved");
     }
+  }
+}
+
+async function loadEvents({ db, file }: Load): Promise<void> {
+  for (const { from, to, itemTypes, ...event } of file.events) {
+    await savePlannedEvent(db, {
+      id: randomUUID(),
+      ...event,
+      fromDay: from,
+      toDay: to,
+      itemTypeIds: [...new Set(itemTypes)],
+    });
   }
 }
 

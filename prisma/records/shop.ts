@@ -1,4 +1,5 @@
 import { type Database, inTransaction, type Transaction } from "../client";
+import { staleForecasts } from "./stale-forecasts";
 
 /** The shop's own settings. */
 export type Shop = {
@@ -13,6 +14,8 @@ export type Shop = {
   readonly servicePerMille: number;
   readonly coverWeeks: number;
   readonly defaultStyle: string;
+  /** Parcels a week as the seller guesses; null where nothing was guessed. */
+  readonly guessedParcels: number | null;
 };
 
 /** What a record needs to know of the shop. */
@@ -44,7 +47,8 @@ function measuresOf(row: { readonly measures: string }): Shop["measures"] {
 
 /** Saves the shop's settings. */
 export async function saveShop(db: Database, shop: Shop): Promise<void> {
-  await inTransaction(db, (tx) =>
-    tx.shop.upsert({ where: { id: SHOP_ID }, create: { id: SHOP_ID, ...shop }, update: shop }),
-  );
+  await inTransaction(db, async (tx) => {
+    await tx.shop.upsert({ where: { id: SHOP_ID }, create: { id: SHOP_ID, ...shop }, update: shop });
+    await staleForecasts(tx);
+  });
 }

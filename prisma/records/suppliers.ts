@@ -1,6 +1,7 @@
 import { type Amount, amount } from "#lib/units/amount";
 import { type Database, inTransaction } from "../client";
 import type { SupplierModel } from "../generated/models/Supplier";
+import { staleForecasts } from "./stale-forecasts";
 
 /** Who sells supplies: lead time in days from order to arrival, delivery charge in minor units. */
 export type Supplier = SupplierModel;
@@ -24,11 +25,12 @@ export async function suppliersOf(db: Database): Promise<Supplier[]> {
   return db.supplier.findMany({ where: { retired: false }, orderBy: { name: "asc" } });
 }
 
-/** Creates a supplier or saves its changes. */
+/** Creates a supplier or saves its changes. Its lead time decides how far a forecast must look. */
 export async function saveSupplier(db: Database, supplier: Supplier): Promise<void> {
-  await inTransaction(db, (tx) =>
-    tx.supplier.upsert({ where: { id: supplier.id }, create: supplier, update: supplier }),
-  );
+  await inTransaction(db, async (tx) => {
+    await tx.supplier.upsert({ where: { id: supplier.id }, create: supplier, update: supplier });
+    await staleForecasts(tx);
+  });
 }
 
 /** Offers in use, of one supply or of all. */
@@ -49,5 +51,6 @@ export async function saveOffer(db: Database, offer: Offer): Promise<void> {
     await tx.offer.upsert({ where: { id: offer.id }, create: data, update: data });
     await tx.offerBreak.deleteMany({ where: { offerId: offer.id } });
     await tx.offerBreak.createMany({ data: breaks.map((row) => ({ ...row, offerId: offer.id })) });
+    await staleForecasts(tx);
   });
 }

@@ -2,6 +2,7 @@ import { AMOUNT_PER_UNIT, type Amount, amount } from "#lib/units/amount";
 import type { UseUnit } from "#lib/units/use-unit";
 import { type Database, inTransaction } from "../client";
 import type { SupplyModel } from "../generated/models/Supply";
+import { staleForecasts } from "./stale-forecasts";
 
 /** A material in stock, with the units it is counted and used in. */
 export type Supply = Omit<SupplyModel, "countAmount" | "fullAmount" | "useUnit"> & {
@@ -63,6 +64,7 @@ export async function saveSupply(
       fullAmount: supply.fullAmount === null ? null : BigInt(supply.fullAmount),
     };
     await tx.supply.upsert({ where: { id: supply.id }, create: data, update: data });
+    await staleForecasts(tx);
     return { kind: "saved" };
   });
 }

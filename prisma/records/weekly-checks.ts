@@ -11,6 +11,7 @@ import { instant, shopDay } from "#lib/units/instant";
 import type { UseUnit } from "#lib/units/use-unit";
 import { type Database, inTransaction } from "../client";
 import { closedSpansOf } from "./closed-spans";
+import { forecastOn } from "./forecasts";
 import { shopOf } from "./shop";
 import { supplyHistories } from "./supply-histories";
 
@@ -26,9 +27,10 @@ export async function checkInputs(
 ): Promise<{ inputs: SupplyOutlookInput[]; terms: ShopTerms } | null> {
   const shop = await shopOf(db);
   if (shop === null) return null;
-  const [supplies, histories, counts, lines, offers, first, closed] = await Promise.all([
+  const [supplies, histories, forecast, counts, lines, offers, first, closed] = await Promise.all([
     db.supply.findMany({ where: { retired: false }, orderBy: [{ position: "asc" }, { name: "asc" }] }),
     supplyHistories(db, today),
+    forecastOn(db, today),
     db.count.groupBy({ by: ["supplyId"], where: { countedDay: { lte: today } }, _max: { countedAt: true } }),
     db.purchaseLine.findMany({
       where: {
@@ -64,8 +66,8 @@ export async function checkInputs(
           expectedOn: day(line.expectedOn),
         })),
       useByDay: history?.useByDay ?? [],
-      countDifferences: history?.countDifferences ?? [],
       firstDay: first === null ? null : day(first.day),
+      forecast: forecast?.supplies.get(supply.id) ?? null,
       offers: offers
         .filter((offer) => offer.supplyId === supply.id)
         .map((offer) => ({

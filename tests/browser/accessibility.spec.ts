@@ -1,5 +1,6 @@
-import AxeBuilder from "@axe-core/playwright";
-import { expect, type Page, test } from "@playwright/test";
+import { expect, type Page } from "@playwright/test";
+import { axeFaults } from "./axe-faults";
+import { screenTest as test } from "./screen-test";
 
 // The rules are those of WCAG 2.2, levels A and AA (https://www.w3.org/TR/WCAG22/), as far as a program can
 // see them; the target of 56 px on a phone is the project's own.
@@ -13,6 +14,7 @@ const SCREENS = [
   "/supplies/count",
   "/supplies/new",
   "/recipes",
+  "/outlook",
   "/setup/import",
   "/setup",
 ];
@@ -20,9 +22,7 @@ const PHONE = { width: 390, height: 844 };
 
 async function expectAccessible(page: Page): Promise<void> {
   await expect(page.getByRole("heading", { level: 1 })).toHaveCount(1);
-  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
-  const found = violations.map(({ id, nodes }) => ({ id, at: nodes.map((node) => node.target.join(" ")) }));
-  expect(found).toEqual([]);
+  expect(await axeFaults(page, RULES)).toEqual([]);
 }
 
 for (const address of SCREENS) {

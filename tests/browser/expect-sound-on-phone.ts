@@ -1,5 +1,5 @@
-import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page } from "@playwright/test";
+import { axeFaults } from "./axe-faults";
 
 /** Opens a screen on a phone: it fits the width, and axe finds no fault. */
 export async function expectSoundOnPhone(page: Page, path: string): Promise<void> {
@@ -9,5 +9,5 @@ export async function expectSoundOnPhone(page: Page, path: string): Promise<void
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
   );
   expect(overflow).toBeLessThanOrEqual(0);
-  expect((await new AxeBuilder({ page }).analyze()).violations.map((fault) => fault.id)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 }

@@ -1,9 +1,9 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
 import { startServer } from "../../app/command-line/set-up/start-server.mjs";
+import { axeFaults } from "./axe-faults";
 
 // A new shop of its own, beside the demo shop of the other journeys.
 const PHONE = { width: 390, height: 844 };
@@ -28,7 +28,7 @@ test.describe("a new shop on a phone", () => {
     const page = await context.newPage();
     await page.goto("/");
     await expect(page.getByRole("listitem").nth(1)).toContainText("Copy the recipes of what you sell");
-    await expectAccessible(page);
+    expect(await axeFaults(page)).toEqual([]);
     await page.getByRole("link", { name: "Start my shop" }).click();
 
     await page.getByRole("button", { name: "Start the shop" }).click();
@@ -48,7 +48,7 @@ test.describe("a new shop on a phone", () => {
     await page.getByRole("link", { name: /^Count what is on the shelf/ }).click();
 
     await expect(heading(page)).toContainText("supplies to count for the first time");
-    await expectAccessible(page);
+    expect(await axeFaults(page)).toEqual([]);
     await count(page, "Tissue", "40");
     await count(page, "Small bubble", "2 full");
     await count(page, "Carton 8 × 8 × 8", "3");
@@ -56,7 +56,7 @@ test.describe("a new shop on a phone", () => {
 
     await expect(heading(page)).toContainText("Record parcels to see how long the shelf lasts");
     await expect(page.getByRole("img", { name: /Tissue: no use known/ })).toBeVisible();
-    await expectAccessible(page);
+    expect(await axeFaults(page)).toEqual([]);
     await page.getByRole("link", { name: /^Record the first parcels/ }).click();
     for (const done of ["One parcel packed today.", "Two parcels packed today."]) {
       await page.getByRole("button", { name: "Record this parcel" }).click();
@@ -89,9 +89,4 @@ async function count(page: Page, supply: string, typed: string): Promise<void> {
   await field.fill(typed);
   await field.press("Enter");
   await expect(page.locator("li", { has: line }).getByRole("status")).toContainText("the first count");
-}
-
-async function expectAccessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => ({ id, at: nodes.map((node) => node.target) }))).toEqual([]);
 }

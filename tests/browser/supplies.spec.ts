@@ -1,5 +1,4 @@
 import { expect, test } from "@playwright/test";
-import { expectSoundOnPhone } from "./expect-sound-on-phone";
 
 test.use({ baseURL: process.env.WADDING_BASE_URL ?? "http://127.0.0.1:3000" });
 
@@ -54,10 +53,4 @@ test.describe("supplies", () => {
       "+240 sq ft",
     );
   });
-
-  for (const path of ["/supplies", "/supplies/count", "/supplies/tissue", "/supplies/new"]) {
-    test(`${path} has no accessibility fault that axe finds and fits a phone`, async ({ page }) => {
-      await expectSoundOnPhone(page, path);
-    });
-  }
 });

@@ -17,6 +17,8 @@ const SCREENS = [
   "/supplies",
   "/supplies/count",
   "/recipes",
+  "/outlook",
+  "/outlook/supplies/packing-paper",
   "/setup/import",
   "/setup",
   "/nothing",

@@ -1,15 +1,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { reorderPoint } from "#lib/replenishment/reorder-point";
-import {
-  safetyStock,
-  serviceFactor,
-  shortHistoryDeviation,
-  shortHistoryFactor,
-} from "#lib/replenishment/safety-stock";
+import { expectedUse } from "#lib/forecast/use-path";
+import { safetyStock, serviceFactor } from "#lib/replenishment/safety-stock";
 import { normalQuantile } from "#lib/statistics/normal-quantile";
 import { studentTQuantile } from "#lib/statistics/student-t-quantile";
-import { amountOfUnits, unitsOf } from "#lib/units/amount";
+import { addDays, day } from "#lib/units/day";
 
 // Each case of data/reorder-points.json carries its own source and address; quantiles from R 4.2.2.
 type Numbers = Record<string, number>;
@@ -37,6 +32,10 @@ function given(id: string) {
   return { input: number("input"), meets };
 }
 
+const FIRST = day("2026-11-23");
+const expectedOver = (perWeek: number, days: number) =>
+  expectedUse({ firstWeek: FIRST, perWeek: [perWeek] }, { from: FIRST, until: addDays(FIRST, days) }, []);
+
 describe("quantiles against R", () => {
   it("the normal quantile agrees to 1e-9", () => {
     expect(quantiles.normal.p).toHaveLength(22);
@@ -60,12 +59,8 @@ describe("safety stock and reorder point against published cases", () => {
     const { input, meets } = given("rop-001");
     const safety = safetyStock(input("z"), input("sdPerDay") * Math.sqrt(input("leadTimeDays")));
     meets("safetyStock", safety);
-    const found = reorderPoint({
-      usePerWeek: amountOfUnits(7 * input("meanPerDay")),
-      openDays: input("leadTimeDays"),
-      safetyStock: amountOfUnits(safety),
-    });
-    meets("reorderPoint", unitsOf(found.reorderPoint));
+    const expected = expectedOver(7 * input("meanPerDay"), input("leadTimeDays"));
+    meets("reorderPoint", expected + safety);
   });
 
   it("rop-002: only the delivery time varies", () => {
@@ -73,12 +68,8 @@ describe("safety stock and reorder point against published cases", () => {
     const deviation = input("meanPerDay") * input("sdLeadTimeDays");
     const safety = safetyStock(serviceFactor(input("cycleService")), deviation);
     meets("safetyStock", safety);
-    const found = reorderPoint({
-      usePerWeek: amountOfUnits(7 * input("meanPerDay")),
-      openDays: input("leadTimeDays"),
-      safetyStock: amountOfUnits(safety),
-    });
-    meets("reorderPoint", unitsOf(found.reorderPoint));
+    const expected = expectedOver(7 * input("meanPerDay"), input("leadTimeDays"));
+    meets("reorderPoint", expected + safety);
   });
 
   it("rop-003: both vary", () => {
@@ -95,13 +86,9 @@ describe("safety stock and reorder point against published cases", () => {
       input("sdPerDay") * Math.sqrt(input("leadTimeDays")),
     );
     meets("safetyStock", safety);
-    const found = reorderPoint({
-      usePerWeek: amountOfUnits(7 * input("meanPerDay")),
-      openDays: input("leadTimeDays"),
-      safetyStock: amountOfUnits(safety),
-    });
-    meets("leadTimeDemand", unitsOf(found.expectedUse));
-    meets("reorderPoint", unitsOf(found.reorderPoint));
+    const expected = expectedOver(7 * input("meanPerDay"), input("leadTimeDays"));
+    meets("leadTimeDemand", expected);
+    meets("reorderPoint", expected + safety);
   });
 
   it("rop-005: a shortage in one of 100 intervals", () => {
@@ -129,27 +116,9 @@ describe("safety stock and reorder point against published cases", () => {
   it("rs-002: a review every four weeks", () => {
     const { input, meets } = given("rs-002");
     const level = (weeks: number) =>
-      unitsOf(
-        reorderPoint({
-          usePerWeek: amountOfUnits(input("meanPerWeek")),
-          openDays: 7 * weeks,
-          safetyStock: amountOfUnits(safetyStock(input("z"), input("sdPerWeek") * Math.sqrt(weeks))),
-        }).reorderPoint,
-      );
+      expectedOver(input("meanPerWeek"), 7 * weeks) +
+      safetyStock(input("z"), input("sdPerWeek") * Math.sqrt(weeks));
     meets("continuousReorderPoint", level(input("leadTimeWeeks")));
     meets("targetLevel", level(input("leadTimeWeeks") + input("reviewWeeks")));
-  });
-
-  it("fe-003: four weeks of history need far more than the normal factor says", () => {
-    const { input, meets } = given("fe-003");
-    const factor = shortHistoryFactor(input("cycleService"), input("n"));
-    meets("tQuantile", factor);
-    const deviation = shortHistoryDeviation(input("sampleSd"), input("leadTime"), input("n"));
-    meets("safetyStock", safetyStock(factor, deviation));
-    const naive = safetyStock(
-      serviceFactor(input("cycleService")),
-      input("sampleSd") * Math.sqrt(input("leadTime")),
-    );
-    meets("naiveSafetyStock", naive);
   });
 });

@@ -1,7 +1,9 @@
 import type { Measurement } from "../measurement";
+import { forecastAccuracy } from "./forecast/forecast-accuracy";
 import { forecastSpeed } from "./forecast/forecast-speed";
+import { shopForecastSpeed } from "./forecast/shop-forecast-speed";
 
-/** The forecasting library: how long it takes to try every method on many series. */
+/** Forecasts: how close they come, how often they were enough, and how long they take. */
 export async function measure(): Promise<Measurement[]> {
-  return forecastSpeed();
+  return [...forecastAccuracy(), ...forecastSpeed(), ...shopForecastSpeed()];
 }

@@ -45,6 +45,7 @@ export default async function SupplyPage({ params, searchParams }: SupplyPagePro
           <ButtonLink href={`/supplies/count#${supply.id}`} tone="primary">
             Count it
           </ButtonLink>
+          <ButtonLink href={`/outlook/supplies/${supply.id}`}>Its outlook</ButtonLink>
           <ButtonLink href={`/supplies/${supply.id}/edit`}>Change its sizes</ButtonLink>
         </>
       }

@@ -72,7 +72,7 @@ function CoverRow({ row, axis }: { readonly row: CheckRow; readonly axis: CoverA
       </tr>
       <tr className={styles.why}>
         <td colSpan={4}>
-          <Explanation supply={row.supply} lines={row.explanation} />
+          <Explanation supplyId={row.supplyId} supply={row.supply} lines={row.explanation} />
         </td>
       </tr>
     </>

@@ -1,10 +1,15 @@
+import Link from "next/link";
 import type { CheckRow } from "#lib/replenishment/weekly-check";
 import styles from "./explanation.module.css";
 
-type ExplanationProps = { readonly supply: string; readonly lines: CheckRow["explanation"] };
+type ExplanationProps = {
+  readonly supplyId: string;
+  readonly supply: string;
+  readonly lines: CheckRow["explanation"];
+};
 
 /** Opens a row: each figure behind its sentence, with the dates and the assumption it rests on. */
-export function Explanation({ supply, lines }: ExplanationProps) {
+export function Explanation({ supplyId, supply, lines }: ExplanationProps) {
   if (lines.length === 0) return null;
   return (
     <details className={styles.explanation}>
@@ -22,6 +27,11 @@ export function Explanation({ supply, lines }: ExplanationProps) {
           </div>
         ))}
       </dl>
+      <p>
+        <Link href={`/outlook/supplies/${supplyId}`} className={styles.more}>
+          How this forecast was made
+        </Link>
+      </p>
     </details>
   );
 }

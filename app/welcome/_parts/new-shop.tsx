@@ -18,7 +18,10 @@ export function NewShop() {
     >
       <Section title="The first ten minutes">
         <ol className={styles.steps}>
-          <li>Give the shop a name; time zone, currency and units can stay as suggested.</li>
+          <li>
+            Give the shop a name and guess your parcels a week; time zone, currency and units can stay as
+            suggested.
+          </li>
           <li>Copy the recipes of what you sell. The supplies that they take come along.</li>
           <li>Say who sells them and how many days a delivery takes. No price is needed.</li>
           <li>Count what is on the shelf. Skip what you are not sure of: unknown is not zero.</li>

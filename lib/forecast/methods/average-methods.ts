@@ -55,6 +55,9 @@ function averaged(
   requireValues(method, series);
   const window = parameter(parameters, "window", method.name);
   const { values } = series;
+  if (window > values.length) {
+    throw new RangeError(`${method.name} requires a window of at most ${values.length}, got ${window}`);
+  }
   const errors = values
     .slice(window)
     .map((value, index) => value - average(values.slice(index, index + window), window));
@@ -62,7 +65,8 @@ function averaged(
     values,
     parameters: { window },
     errors,
-    levelAfter: (seen) => average(seen, window),
+    // Looking back to before the window was full: the mean of what there was.
+    levelAfter: (seen) => average(seen, Math.min(window, seen.length)),
     varianceGrowth: null,
   });
 }

@@ -3,7 +3,7 @@ import type { SmoothingState } from "#lib/forecast/methods/smoothing";
 import { smoothingMethod } from "#lib/forecast/methods/smoothing-method";
 import type { SmoothingRecipe } from "#lib/forecast/methods/smoothing-recipe";
 
-const ALPHA = { name: "alpha", bounds: [0, 1], starts: [0.01, 0.1, 0.3, 0.6, 0.9] } as const;
+const ALPHA = { name: "alpha", bounds: [0, 1], starts: [0, 0.02, 0.1, 0.3, 0.6, 0.9] } as const;
 const BETA = { name: "betaStar", bounds: [0, 1], starts: [0.02, 0.2, 0.9] } as const;
 const PHI = { name: "phi", bounds: [0.8, 0.98], starts: [0.85, 0.95] } as const;
 

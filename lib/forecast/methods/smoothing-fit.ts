@@ -14,9 +14,9 @@ type Residuals = (parameters: readonly number[]) => readonly number[];
 type Bound = readonly [number, number];
 
 /** Points of the grid that get a start of their own. */
-const SETTLED = 20;
+const SETTLED = 40;
 /** Searches from different starts. */
-const SEARCHES = 3;
+const SEARCHES = 4;
 /** One step, hardly damped, settles the start at given constants: there the errors are nearly straight in it. */
 const STATE_STEPS = 1;
 const STATE_DAMPING = 1e-6;
@@ -37,7 +37,7 @@ const FACTOR_BOUND: Bound = [0.01, 100];
 export function smoothingFit(recipe: SmoothingRecipe, series: Series, fitOf: FitOf): SmoothingFit {
   const seen = series.values.slice(recipe.skipped?.(series) ?? 0);
   // Searched in units of the series' size, so that one step suits constants and states.
-  const scale = seen.reduce((sum, value) => sum + Math.abs(value), 0) / seen.length || 1;
+  const scale = meanSize(seen) || meanSize(series.values) || 1;
   const isProduct = recipe.season === "multiplicative";
   const start = scaledState(recipe.start(series), 1 / scale, isProduct);
   const values = seen.map((value) => value / scale);
@@ -60,10 +60,29 @@ export function smoothingFit(recipe: SmoothingRecipe, series: Series, fitOf: Fit
     : grid;
   const best = bestSearch(
     { residuals, bounds: isStartFitted ? [...bounds, ...stateBounds] : bounds },
-    leastOf(froms, residuals, SEARCHES),
+    leastOf(leastOfEachAlpha(froms, residuals), residuals, SEARCHES),
   );
   const state = isStartFitted ? stateOf(best.parameters, count) : start;
   return { constants: constantsOf(best.parameters), start: scaledState(state, scale, isProduct) };
+}
+
+/** One valley for a slow level, another for a quick one: the best start of each alpha, so that none is passed over. */
+function leastOfEachAlpha(
+  froms: readonly (readonly number[])[],
+  residuals: Residuals,
+): (readonly number[])[] {
+  const alphas = [...new Set(froms.map(([alpha]) => alpha))];
+  return alphas.flatMap((alpha) =>
+    leastOf(
+      froms.filter(([each]) => each === alpha),
+      residuals,
+      1,
+    ),
+  );
+}
+
+function meanSize(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + Math.abs(value), 0) / values.length;
 }
 
 /** At given constants the best start is nearly a linear question. */

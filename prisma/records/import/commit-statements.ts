@@ -140,7 +140,10 @@ export const BALANCING = `
     AND f."countedAt" > m."effectiveAt" ORDER BY f."countedAt" LIMIT 1)
   WHERE m."id" > :before GROUP BY m."supplyId", c."id", m."unusual" HAVING SUM(m."amount") <> 0 OR SUM(m."value") <> 0`;
 
-/** Brings on hand and the day roll-up in step with the movements appended since; NOT INDEXED as above. */
+/**
+ * Brings on hand and the day roll-up in step with the movements appended since; NOT INDEXED as above. A file brings
+ * parcels of the past, so no kept forecast holds.
+ */
 export const ROLL_UPS = [
   `INSERT INTO "SupplyStock" ("supplyId", "amount", "value")
    SELECT "supplyId", SUM("amount"), SUM(COALESCE("value", 0)) FROM "Movement" NOT INDEXED WHERE "id" > :before GROUP BY "supplyId"
@@ -151,4 +154,5 @@ export const ROLL_UPS = [
    FROM "Movement" NOT INDEXED WHERE "id" > :before GROUP BY "supplyId", "effectiveDay", "cause", "unusual"
    ON CONFLICT ("supplyId", "day", "cause", "unusual") DO UPDATE SET
      "amount" = "SupplyDay"."amount" + excluded."amount", "value" = "SupplyDay"."value" + excluded."value"`,
+  `UPDATE "Forecast" SET "stale" = 1 WHERE NOT "stale"`,
 ];

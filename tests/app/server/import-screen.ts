@@ -1,7 +1,7 @@
 import { setTimeout as pause } from "node:timers/promises";
 import { z } from "zod";
 
-const WAIT_MS = 60_000;
+const WAIT_MS = 180_000;
 const ASK_EVERY_MS = 15;
 
 const uploaded = z.object({ kind: z.literal("uploaded"), id: z.string() });

@@ -22,15 +22,18 @@ import {
 // 8 of 50 kills: four while a file is staged, three while it is booked, one while it is sent. The other 42 fall
 // while parcels alone are recorded (kill.test.ts).
 const KILLS = sharedKills(0.16, 5);
-const SECONDS_A_KILL = 30;
+const SECONDS_A_KILL = 120;
 const SEED = 26_112_025;
 const CLIENTS = 2;
 /** Booked in three parts. */
-const PARCELS = 3000;
+const PARCELS = 2400;
+/** Rows or parcels between two moments at which a step's progress can be seen, and most that is waited past one. */
+const STRIDE = { stage: 600, commit: 1000 } as const;
+const PAST_MS = 60;
 /** Paper, bubble and the carton of each parcel. */
 const LINES = 3;
 const UPLOAD_MS = 40;
-const LONG_MS = 60_000;
+const LONG_MS = 180_000;
 const PHASES = ["staging", "commit", "staging", "commit", "upload"] as const;
 const VICTIMS = ["server and import", "import", "server"] as const;
 const FORMS = { stage: "Columns", commit: "Book the parcels" } as const;
@@ -92,35 +95,42 @@ async function begin(runId: string, step: Step): Promise<number> {
   return Number(await noted(runId, step));
 }
 
-/** Takes a step to its end; gives how long its process worked, milliseconds. */
-async function finish(runId: string, step: Step): Promise<number> {
+/** Takes a step to its end. */
+async function finish(runId: string, step: Step): Promise<void> {
   await begin(runId, step);
-  const began = Date.now();
   await waitForState(server.port, runId, [step === "stage" ? "ready" : "committed"]);
-  return Date.now() - began;
+}
+
+/** Waits until a step came as far as a share of the file: by what it did, however quick the machine is. */
+async function reach(runId: string, step: Step, source: string, share: number): Promise<void> {
+  const least = Math.floor((share * PARCELS) / STRIDE[step]) * STRIDE[step];
+  for (const until = Date.now() + LONG_MS; Date.now() < until; await pause(1)) {
+    const { state, rowsRead } = importRunOf(db, runId) ?? { state: "none", rowsRead: 0 };
+    if (state !== "reading" && state !== "committing") return;
+    if ((step === "stage" ? rowsRead : parcelsFrom(source)) >= least) return;
+  }
+  throw new Error(`Run ${runId} did not come to ${least} of ${PARCELS} in its ${step}`);
 }
 
 /** Imports the file once more: what is booked already stays, all else is added. */
-async function importAgain(source: string): Promise<Record<Step, number>> {
+async function importAgain(source: string): Promise<void> {
   const before = parcelsFrom(source);
   const runId = await sendFile(server.port, FILE, source);
-  const stage = await finish(runId, "stage");
+  await finish(runId, "stage");
   expect(importRunOf(db, runId)).toMatchObject({
     newParcels: PARCELS - before,
     sameParcels: before,
     changedParcels: 0,
   });
-  let commit = 0;
-  if (before === 0) commit = await finish(runId, "commit");
+  if (before === 0) await finish(runId, "commit");
   else await sendForm(server.port, runId, "Cancel the import");
   expect(parcelsFrom(source)).toBe(PARCELS);
   const lines = `SELECT COUNT(*) FROM "Movement" m JOIN "Parcel" p ON p."id" = m."parcelId" WHERE p."source" = ?`;
   expect(number(lines, source)).toBe(PARCELS * LINES);
-  return { stage, commit };
 }
 
 /** Kills at a random moment of a phase; gives where the run stood at that moment, and its id where it had one. */
-async function strike(kill: Kill, chance: () => number, lasts: Record<Step, number>) {
+async function strike(kill: Kill, chance: () => number) {
   if (kill.phase === "upload") {
     const sent = sendFile(server.port, FILE, kill.source, UPLOAD_MS / 10).then(
       () => "uploaded",
@@ -138,7 +148,8 @@ async function strike(kill: Kill, chance: () => number, lasts: Record<Step, numb
   const step = kill.phase === "staging" ? "stage" : "commit";
   if (step === "commit") await finish(runId, "stage");
   const process = await begin(runId, step);
-  await pause(chance() * lasts[step]);
+  await reach(runId, step, kill.source, chance());
+  await pause(chance() * PAST_MS);
   const { state } = importRunOf(db, runId) ?? { state: "none" };
   if (kill.victim !== "server") killProcess(process);
   if (kill.victim !== "import") await killServer(server);
@@ -185,7 +196,6 @@ type Told = { readonly acknowledged: string[]; readonly struck: string[] };
 async function round(
   kill: Kill & { readonly at: number },
   chance: () => number,
-  lasts: Record<Step, number>,
   { acknowledged, struck }: Told,
 ): Promise<void> {
   let isWanted = true;
@@ -194,7 +204,7 @@ async function round(
       recordUntilGone(server.port, `kill-${kill.at}-${client}`, acknowledged, () => isWanted),
     ),
   );
-  const { runId, step, state } = await strike(kill, chance, lasts);
+  const { runId, step, state } = await strike(kill, chance);
   struck.push(`${kill.phase}, ${kill.victim}: ${state}`);
   if (kill.victim === "import") {
     await expectServerGoesOn(runId, acknowledged);
@@ -220,13 +230,13 @@ describe("an import killed while parcels are recorded", () => {
     async () => {
       const chance = moments(SEED);
       const told: Told = { acknowledged: [], struck: [] };
-      const lasts = await importAgain("never killed");
+      await importAgain("never killed");
       for (let at = 0; at < KILLS; at += 1) {
         const phase = PHASES[at % PHASES.length] ?? "staging";
         // Every phase meets every victim in turn; an upload has no process but the server.
         const victim =
           phase === "upload" ? "server" : (VICTIMS[Math.floor(at / 2) % VICTIMS.length] ?? "server");
-        await round({ at, source: `kill ${at}`, phase, victim }, chance, lasts, told);
+        await round({ at, source: `kill ${at}`, phase, victim }, chance, told);
       }
       await killServer(server);
       await start();

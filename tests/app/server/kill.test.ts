@@ -14,12 +14,14 @@ import {
 // 42 of 50 kills; the other 8, each of which takes several times as long, fall into imports (kill-import.test.ts).
 const KILLS = sharedKills(0.84, 1);
 const CLIENTS = 4;
-const SECONDS_A_KILL = 12;
+const SECONDS_A_KILL = 60;
 const SEED = 20_261_125;
 
 let shop: ShopFixture;
 beforeAll(async () => {
   shop = await shopFixture();
+  // With nobody else in the file, whoever opens it after a kill has to recover it.
+  await closeDatabase(shop.db);
 });
 afterAll(() => shop.close());
 
@@ -29,8 +31,9 @@ describe("a server killed while parcels are recorded", () => {
     async () => {
       const chance = moments(SEED);
       const acknowledged: string[] = [];
+      let starting = startServer(shop.file);
       for (let kill = 0; kill < KILLS; kill += 1) {
-        const server = await startServer(shop.file);
+        const server = await starting;
         const before = acknowledged.length;
         const recording = Promise.all(
           Array.from({ length: CLIENTS }, (_, client) =>
@@ -45,10 +48,13 @@ describe("a server killed while parcels are recorded", () => {
         await pause(chance() * 150);
         await killServer(server);
         await recording;
+        // A server opens its database with its first request, so the next one can come up meanwhile.
+        starting = startServer(shop.file);
         const db = await openDatabase(shop.file);
         await expectWholeBooks(db, acknowledged);
         await closeDatabase(db);
       }
+      await killServer(await starting);
       expect(acknowledged.length).toBeGreaterThan(KILLS);
     },
     KILLS * SECONDS_A_KILL * 1000,

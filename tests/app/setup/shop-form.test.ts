@@ -33,6 +33,19 @@ describe("shop form", () => {
     ]);
   });
 
+  it("takes a guess of parcels a week, or none", () => {
+    expect(shopForm.parse({ ...TYPED, guessedParcels: "10" }).guessedParcels).toBe(10);
+    expect(shopForm.parse(TYPED).guessedParcels).toBeNull();
+  });
+
+  it.each(["0", "2001", "ten", "1.5", "-3"])("refuses %s as a guess of parcels by its field", (typed) => {
+    const read = shopForm.safeParse({ ...TYPED, guessedParcels: typed });
+    expect(read.error?.issues.map((issue) => [issue.path, issue.message])).toContainEqual([
+      ["guessedParcels"],
+      "Write a whole number from 1 to 2,000.",
+    ]);
+  });
+
   // ISO 4217, list one: minor units of JPY 0, USD 2, KWD 3. https://www.six-group.com/en/products-services/financial-information/data-standards.html
   it.each([
     ["JPY", 0],

@@ -1,14 +1,20 @@
 import { describe, expect, it } from "vitest";
-import { explanation, methodWords } from "#lib/replenishment/explanation";
+import { explanation } from "#lib/replenishment/explanation";
 import { protectionPlan } from "#lib/replenishment/protection-plan";
 import { amountOfUnits } from "#lib/units/amount";
-import { day } from "#lib/units/day";
+import { addDays, day } from "#lib/units/day";
+import { supplyForecast } from "./supply-forecast";
 
 const today = day("2026-11-25");
-const values = [18, 22, 18, 22].map((units) => amountOfUnits(units));
-const history = { kind: "weeks", values, recentUse: amountOfUnits(80) } as const;
+const weeksOf = (units: readonly number[]) =>
+  units.map((each, week) => ({
+    weekStart: addDays(day("2026-10-26"), 7 * week),
+    amount: amountOfUnits(each),
+    closed: false,
+  }));
+const spread = { perUse: 2, dispersions: [0.05], whole: false };
 const plan = protectionPlan({
-  history,
+  forecast: supplyForecast(20, { spread }),
   today,
   leadTimeDays: 7,
   reviewDays: 7,
@@ -18,7 +24,7 @@ const plan = protectionPlan({
 const question = {
   unit: "sheet",
   plan,
-  history,
+  weeks: weeksOf([18, 22, 18, 22]),
   correction: { kind: "none" },
   onHand: amountOfUnits(61),
   countedOn: day("2026-11-20"),
@@ -45,18 +51,28 @@ describe("explanation", () => {
     });
   });
 
-  it("shows the factor, the error and the safety stock they make: 2.35 × 2.3094 × √3 = 9.41", () => {
-    expect(lineOf("Service level")?.note).toBe("2.35 typical errors are kept beside the expected use.");
-    expect(lineOf("Typical error")?.value).toBe("4 sheets");
-    expect(lineOf("Safety stock")?.value).toBe("9.4 sheets");
-    expect(lineOf("Reorder point")?.value).toBe("49 sheets");
+  it("shows the error by its formula: √(2 × 40 + 0.05 × 40²) = 12.6", () => {
+    expect(lineOf("Typical error")?.value).toBe("12.6 sheets");
+    expect(lineOf("Typical error")?.note).toContain("√(2 sheets × 40 sheets + 0.05 × 40 sheets²)");
+  });
+
+  it("shows the reorder point as a quantile, the safety stock as what it holds above the expected use", () => {
+    // Gamma with mean 40 and variance 160: shape 10, scale 4; its 95 % point is 62.82 (chi-squared with 20 degrees, 31.41, twice).
+    expect(lineOf("Reorder point")?.value).toBe("63 sheets");
+    expect(lineOf("Reorder point")?.note).toContain("not exceeded 95 times in 100");
+    expect(lineOf("Safety stock")?.value).toBe("23 sheets");
+  });
+
+  it("shows the textbook's way beside it: 40 + 1.64 × 12.65 = 60.8", () => {
+    expect(lineOf("By the textbook")).toMatchObject({
+      value: "61 sheets",
+      note: "To compare, as errors were normal: 40 sheets + 1.64 × 12.6 sheets.",
+    });
   });
 
   it("shows averages whole, and booked amounts to the eighth", () => {
-    const weeks = [635.875, 635.875, 635.875, 635.875].map((units) => amountOfUnits(units));
-    const booked = { kind: "weeks", values: weeks, recentUse: amountOfUnits(2_543.5) } as const;
     const steady = protectionPlan({
-      history: booked,
+      forecast: supplyForecast(635.875),
       today,
       leadTimeDays: 7,
       reviewDays: 7,
@@ -65,7 +81,7 @@ describe("explanation", () => {
     });
     const of = (label: string) =>
       lineOf(label, {
-        history: booked,
+        weeks: weeksOf([635.875, 635.875, 635.875, 635.875]),
         plan: steady,
         onHand: amountOfUnits(61.125),
         position: amountOfUnits(61.125),
@@ -102,20 +118,13 @@ describe("explanation", () => {
     });
   });
 
+  it("leaves weeks mostly closed out of the list", () => {
+    const weeks = weeksOf([18, 22]).map((week, index) => ({ ...week, closed: index === 0 }));
+    expect(lineOf("Used in the last weeks", { weeks })?.value).toBe("22 sheets");
+  });
+
   it("has one line for each label", () => {
     const labels = explanation(question).map((line) => line.label);
     expect(new Set(labels).size).toBe(labels.length);
-  });
-});
-
-describe("words for the method", () => {
-  it("name the average and its weeks", () => {
-    expect(methodWords({ kind: "first-days", days: 3 })).toBe("Use of the first 3 days, taken to a week");
-    expect(methodWords({ kind: "too-few-weeks", method: { kind: "simple", window: 1 } })).toBe(
-      "Average of all there is, 1 week",
-    );
-    expect(methodWords({ kind: "compared", method: { kind: "weighted", window: 8 }, tried: [] })).toBe(
-      "Weighted average of the last 8 weeks, the newest heaviest",
-    );
   });
 });

@@ -2,11 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { closedCalendar } from "#lib/forecast/open-days";
 import { runOut } from "#lib/replenishment/run-out";
-import { amount, amountOfUnits } from "#lib/units/amount";
+import { amountOfUnits } from "#lib/units/amount";
 import { day } from "#lib/units/day";
 
 const today = day("2026-11-25");
-const base = { today, arrivals: [], countedUntil: today, usePerWeek: amountOfUnits(70), calendar: [] };
+const pathOf = (perWeek: number) => ({ firstWeek: day("2026-11-23"), perWeek: [perWeek] });
+const base = { today, arrivals: [], countedUntil: today, path: pathOf(70), calendar: [] };
 const arrival = (units: number, on: string) => ({ amount: amountOfUnits(units), expectedOn: day(on) });
 
 describe("run-out day", () => {
@@ -17,7 +18,7 @@ describe("run-out day", () => {
 
   it("is today when nothing is left, and none when nothing is used", () => {
     expect(runOut({ ...base, stock: -5 })).toBe(today);
-    expect(runOut({ ...base, stock: 5, usePerWeek: amount(0) })).toBeNull();
+    expect(runOut({ ...base, stock: 5, path: pathOf(0) })).toBeNull();
   });
 
   it("skips closed days", () => {
@@ -34,19 +35,19 @@ describe("run-out day", () => {
     );
   });
 
-  it("is at most ten years ahead", () => {
-    expect(runOut({ ...base, stock: 1e12, usePerWeek: amount(1) })).toBe("2036-11-22");
+  it("is none where the stock lasts for ten years", () => {
+    expect(runOut({ ...base, stock: 1e12, path: pathOf(1) })).toBeNull();
   });
 
   it("never comes sooner with more stock or less use", () => {
     const parts = fc.integer({ min: 0, max: 5_000_000 });
     fc.assert(
       fc.property(parts, parts, fc.integer({ min: 1, max: 900_000 }), (stock, more, use) => {
-        const before = runOut({ ...base, stock, usePerWeek: amount(use) }) ?? "~";
-        expect((runOut({ ...base, stock: stock + more, usePerWeek: amount(use) }) ?? "~") >= before).toBe(
+        const before = runOut({ ...base, stock, path: pathOf(use / 12_000) }) ?? "~";
+        expect((runOut({ ...base, stock: stock + more, path: pathOf(use / 12_000) }) ?? "~") >= before).toBe(
           true,
         );
-        expect((runOut({ ...base, stock, usePerWeek: amount(use + more) }) ?? "~") <= before).toBe(true);
+        expect((runOut({ ...base, stock, path: pathOf((use + more) / 12_000) }) ?? "~") <= before).toBe(true);
       }),
     );
   });

@@ -5,6 +5,7 @@ import type { SupplyOutlookInput } from "#lib/replenishment/supply-outlook-input
 import { amount, amountOfUnits } from "#lib/units/amount";
 import { addDays, day } from "#lib/units/day";
 import { TERMS } from "./shop-terms";
+import { supplyForecast } from "./supply-forecast";
 
 // All figures are invented.
 const today = day("2026-11-25");
@@ -20,8 +21,8 @@ const paper: SupplyOutlookInput = {
     day: addDays(day("2026-01-06"), 7 * week),
     amount: amountOfUnits(98),
   })),
-  countDifferences: [],
   firstDay,
+  forecast: supplyForecast(98),
   offers: [],
 };
 
@@ -60,7 +61,8 @@ describe("outlook of a supply", () => {
   });
 
   it("has no use when nothing was used in 26 weeks", () => {
-    const row = outlook({ useByDay: [{ day: day("2026-01-06"), amount: amountOfUnits(98) }] });
+    const useByDay = [{ day: day("2026-01-06"), amount: amountOfUnits(98) }];
+    const row = outlook({ useByDay, forecast: null });
     expect(row).toMatchObject({
       action: "no-use",
       usePerWeek: null,
@@ -70,7 +72,7 @@ describe("outlook of a supply", () => {
   });
 
   it("on the first day of a shop asks for a count, and says no use when there is one", () => {
-    const first = { useByDay: [], firstDay: null };
+    const first = { useByDay: [], firstDay: null, forecast: null };
     expect(outlook({ ...first, onHand: null })).toMatchObject({
       action: "count",
       sentence: "Never counted: count this to get a date. No use recorded yet.",
@@ -109,9 +111,9 @@ describe("outlook of a supply", () => {
       "Protection interval",
       "Expected use",
       "Typical error",
-      "Service level",
-      "Safety stock",
       "Reorder point",
+      "Safety stock",
+      "By the textbook",
       "Position",
     ]);
   });

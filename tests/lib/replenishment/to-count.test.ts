@@ -4,6 +4,7 @@ import { type SupplyOutlookInput, weeklyCheck } from "#lib/replenishment/weekly-
 import { amountOfUnits } from "#lib/units/amount";
 import { addDays, day } from "#lib/units/day";
 import { TERMS } from "./shop-terms";
+import { supplyForecast } from "./supply-forecast";
 
 const today = day("2026-11-25");
 const supply = (supplyId: string, onHand: number | null, countedOn: string | null): SupplyOutlookInput => ({
@@ -17,7 +18,7 @@ const supply = (supplyId: string, onHand: number | null, countedOn: string | nul
     day: addDays(day("2026-09-14"), 7 * week),
     amount: amountOfUnits(10),
   })),
-  countDifferences: [],
+  forecast: supplyForecast(10),
   firstDay: day("2026-09-14"),
   offers: [],
 });

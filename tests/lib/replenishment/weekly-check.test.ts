@@ -7,6 +7,7 @@ import { type ShopTerms, type SupplyOutlookInput, weeklyCheck } from "#lib/reple
 import { amount, amountOfUnits } from "#lib/units/amount";
 import { addDays, type Day, day } from "#lib/units/day";
 import { TERMS } from "./shop-terms";
+import { supplyForecast } from "./supply-forecast";
 
 // All figures are invented.
 const today = day("2026-11-25");
@@ -38,8 +39,8 @@ const bubble: SupplyOutlookInput = {
   countedOn: day("2026-11-20"),
   onOrder: [],
   useByDay: everyTuesday(21),
-  countDifferences: [],
   firstDay,
+  forecast: supplyForecast(21),
   offers: [roll],
 };
 
@@ -54,7 +55,7 @@ describe("weekly check", () => {
     const row = rowOf({});
     expect(row).toMatchObject({
       usePerWeek: amountOfUnits(21),
-      method: "Average of the last 4 weeks",
+      method: "Expected pieces of each item type by today's recipes",
       protectionDays: 16,
       leadTimeDays: 9,
       expectedUse: amountOfUnits(48),
@@ -105,42 +106,45 @@ describe("weekly check", () => {
     });
   });
 
-  it("raises the use by what two counts found missing, and says so", () => {
-    const difference = (on: string) => ({ day: day(on), amount: amountOfUnits(-21) });
-    const row = rowOf({ countDifferences: [difference("2026-09-30"), difference("2026-10-30")] });
-    // 25 weeks of 21 are recorded, 525 together, and 42 were missing.
-    expect(row.usePerWeek).toBe(Math.round((amountOfUnits(21) * (525 + 42)) / 525));
+  it("says what the counts changed, and shows the weeks as recorded", () => {
+    const correction = {
+      kind: "corrected",
+      factor: 1.08,
+      differences: 2,
+      differenceSum: -amountOfUnits(42),
+      recordedUse: amountOfUnits(525),
+    } as const;
+    const row = rowOf({ forecast: supplyForecast(22.68, { correction }) });
+    expect(row.usePerWeek).toBe(amountOfUnits(22.68));
     expect(row.explanation.map((line) => line.label)).toContain("Corrected by counts");
     expect(row.weeks.at(-1)?.amount).toBe(amountOfUnits(21));
   });
 
-  it("leaves a closed week out of the averages but keeps it in the list", () => {
+  it("keeps a closed week in the list, marked as closed", () => {
     const useByDay = everyTuesday(21).filter((use) => use.day !== "2026-11-17");
     const row = rowOf({ useByDay }, today, {
       closed: [{ fromDay: day("2026-11-16"), toDay: day("2026-11-22") }],
     });
     expect(row.weeks.at(-1)).toEqual({ weekStart: "2026-11-16", amount: 0, closed: true });
-    expect(row.usePerWeek).toBe(amountOfUnits(21));
   });
 
   it("does not change when later rows are added", () => {
     const later = day("2026-11-26");
     const more = {
       useByDay: [...bubble.useByDay, { day: later, amount: amountOfUnits(9000) }],
-      countDifferences: [-1, -2].map((units) => ({ day: later, amount: amountOfUnits(units) })),
     };
     expect(rowOf(more)).toEqual(rowOf({}));
   });
 
-  it("does not take later use for use of a supply that had none", () => {
-    const useByDay = [{ day: day("2026-11-26"), amount: amountOfUnits(9000) }];
-    expect(rowOf({ useByDay })).toEqual(rowOf({ useByDay: [] }));
-  });
-
-  it("does not add later use to that of the first days", () => {
-    const first = [{ day: day("2026-11-24"), amount: amountOfUnits(6) }];
-    const useByDay = [...first, { day: day("2026-11-26"), amount: amountOfUnits(9000) }];
-    expect(rowOf({ useByDay })).toEqual(rowOf({ useByDay: first }));
+  it("says of a supply without a forecast that it is not used, or to count what is new", () => {
+    expect(rowOf({ forecast: null, useByDay: [] })).toMatchObject({
+      action: "no-use",
+      usePerWeek: null,
+      reorderPoint: null,
+      sentence: "No use recorded yet. 60 sq ft on hand.",
+    });
+    const fresh = { forecast: null, useByDay: [], onHand: null, firstDay: day("2026-11-20") };
+    expect(rowOf(fresh).action).toBe("count");
   });
 
   it("is the same check on that day with the whole record as with the record up to that day", () => {
@@ -174,13 +178,18 @@ describe("weekly check", () => {
   });
 });
 
-const uses = fc.array(fc.integer({ min: 0, max: 400_000 }), { minLength: 1, maxLength: 120 });
+const forecasts = fc.record({
+  perWeek: fc.array(fc.double({ min: 0, max: 300, noNaN: true }), { minLength: 1, maxLength: 10 }),
+  perUse: fc.double({ min: 0, max: 20, noNaN: true }),
+  dispersion: fc.double({ min: 0, max: 1, noNaN: true }),
+  whole: fc.boolean(),
+});
 const arrivals = fc.array(
   fc.record({ parts: fc.integer({ min: 1, max: 900_000 }), inDays: fc.integer({ min: -5, max: 60 }) }),
   { maxLength: 3 },
 );
 const situation = fc.record({
-  uses,
+  forecast: forecasts,
   arrivals,
   onHand: fc.integer({ min: 0, max: 4_000_000 }),
   leadTimeDays: fc.integer({ min: 0, max: 25 }),
@@ -198,12 +207,14 @@ function closedOf({ closure }: Situation): ClosedSpan[] {
 }
 
 function rowIn(given: Situation, onHand = given.onHand) {
-  const first = addDays(today, 1 - given.uses.length);
+  const { perWeek, perUse, dispersion, whole } = given.forecast;
   return rowOf(
     {
       onHand: amount(onHand),
-      useByDay: given.uses.map((parts, index) => ({ day: addDays(first, index), amount: amount(parts) })),
-      firstDay: first,
+      forecast: supplyForecast(0, {
+        path: { firstWeek: day("2026-11-23"), perWeek },
+        spread: { perUse, dispersions: [dispersion, dispersion / 2], whole },
+      }),
       onOrder: given.arrivals.map(({ parts, inDays }) => ({
         amount: amount(parts),
         expectedOn: addDays(today, inDays),

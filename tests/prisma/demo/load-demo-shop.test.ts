@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { addDays, day, weekStart } from "#lib/units/day";
+import { addDays, day, daysBetween, weekStart } from "#lib/units/day";
 import { closeDatabase, type Database, openDatabase } from "#prisma/client";
 import { demoCalendar } from "#prisma/demo/demo-calendar";
 import { demoParcels } from "#prisma/demo/demo-parcels";
@@ -10,8 +10,10 @@ import { fullerParcels } from "#prisma/demo/fuller-parcels";
 import { loadDemoShop } from "#prisma/demo/load-demo-shop";
 import { seededRandom } from "#prisma/demo/seeded-random";
 import { migrateDatabase } from "#prisma/migrate";
+import { plannedEventsOf } from "#prisma/records/planned-events";
 import { recipesOf } from "#prisma/records/recipes";
 import { proveRollUps } from "#prisma/records/roll-ups";
+import { shopOf } from "#prisma/records/shop";
 import { weeklyCheckOn } from "#prisma/records/weekly-checks";
 
 const TODAY = day("2026-11-25");
@@ -67,6 +69,19 @@ describe("loadDemoShop", () => {
     expect([...actions.values()].filter((action) => action === "order-today").length).toBeLessThanOrEqual(2);
     expect([...actions.values()]).toContain("enough");
     expect(check?.rows.every((row) => row.onHand === null || row.onHand >= 0)).toBe(true);
+  });
+
+  it("plans two events further ahead than an order of today reaches", async () => {
+    const events = await plannedEventsOf(db);
+    expect(events.map(({ id, fromDay, toDay }) => [id, fromDay, toDay])).toEqual([
+      ["demo-market", "2027-02-01", "2027-02-14"],
+      ["demo-mugs", "2027-02-22", "2027-02-23"],
+    ]);
+    const suppliers = await db.supplier.findMany();
+    const shop = await shopOf(db);
+    const slowest = Math.max(...suppliers.map((supplier) => supplier.leadTimeDays));
+    const reach = slowest + (shop?.reviewDays ?? 0) + 7 * (shop?.coverWeeks ?? 0);
+    expect(daysBetween(TODAY, events[0]?.fromDay ?? TODAY)).toBeGreaterThan(reach);
   });
 
   it("holds mistakes put right: void, corrected, broken, returned and late parcels", async () => {

@@ -246,11 +246,10 @@ async function take(actions: readonly Action[]): Promise<void> {
 }
 
 describe("any sequence of actions", () => {
-  it(`keeps on hand, movements and roll-ups equal to what was told (${RUNS} runs of ${FEWEST} to ${MOST} actions)`, {
-    timeout: 120_000,
-  }, async () => {
+  it(`keeps on hand, movements and roll-ups equal to what was told (${RUNS} runs of ${FEWEST} to ${MOST} actions)`, async () => {
     const actions = fc.array(action, { minLength: FEWEST, maxLength: MOST, size: "max" });
-    // A failure is still said where making it smaller would take too long.
-    await fc.assert(fc.asyncProperty(actions, take), { numRuns: RUNS, interruptAfterTimeLimit: 90_000 });
+    // A failure is still said where making it smaller would take too long. Runs left out are one as well.
+    const limits = { interruptAfterTimeLimit: 150_000, markInterruptAsFailure: true };
+    await fc.assert(fc.asyncProperty(actions, take), { numRuns: RUNS, ...limits });
   });
 });

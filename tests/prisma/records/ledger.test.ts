@@ -169,7 +169,7 @@ describe("the ledger", () => {
       }),
       { numRuns: 60 },
     );
-  }, 120_000);
+  });
 
   it("adds any sequence of halves, thirds and quarters over separate parcels exactly", async () => {
     const shop = await shopFixture();

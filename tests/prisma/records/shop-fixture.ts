@@ -34,6 +34,7 @@ export async function shopFixture(timeZone = "Etc/UTC"): Promise<ShopFixture> {
     servicePerMille: 950,
     coverWeeks: 8,
     defaultStyle: "paper",
+    guessedParcels: null,
   });
   await saveSupply(db, {
     ...PLAIN_SUPPLY,

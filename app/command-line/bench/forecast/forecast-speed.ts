@@ -1,5 +1,6 @@
 import { chosenForecast } from "#lib/forecast/chosen-forecast";
 import { type Measurement, measurement } from "../../measurement";
+import { chances } from "./chances";
 
 const SERIES = 1_000;
 const WEEKS = 156;
@@ -46,13 +47,4 @@ function generatedWeeks(seed: number): number[] {
     const season = 1 + 0.3 * Math.sin((2 * Math.PI * week) / 52);
     return Math.round(level * season * (0.6 + 0.8 * chance()));
   });
-}
-
-/** Linear congruential generator of Numerical Recipes (from memory). */
-function chances(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 1_664_525 + 1_013_904_223) % 2 ** 32;
-    return state / 2 ** 32;
-  };
 }

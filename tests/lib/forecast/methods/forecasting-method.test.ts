@@ -123,7 +123,8 @@ describe.each(NAMED)("%s, as every method", (_, sibling) => {
           expectNear(scaled[index]?.forecast(STEPS) ?? [], wanted, 1e-6);
         }
       }),
-      { numRuns: 15 },
+      // Nothing but zeros after the weeks that a classic start is made from.
+      { numRuns: 15, examples: sibling.onlyAboveZero ? [] : [[[0, 37, 3, 0, 0, 0, 0, 0]]] },
     );
   });
 

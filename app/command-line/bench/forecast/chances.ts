@@ -1,0 +1,12 @@
+/**
+ * Chances between 0 and 1, the same in every run: the linear congruential generator of Numerical Recipes (from memory).
+ *
+ * @param seed where it starts
+ */
+export function chances(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state * 1_664_525 + 1_013_904_223) % 2 ** 32;
+    return state / 2 ** 32;
+  };
+}

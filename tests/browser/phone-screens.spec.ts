@@ -1,0 +1,24 @@
+import { expectSoundOnPhone } from "./expect-sound-on-phone";
+import { screenTest } from "./screen-test";
+
+for (const path of [
+  "/outlook",
+  "/outlook/parcels",
+  "/outlook/supplies/packing-paper",
+  "/outlook/supplies/packing-paper?parcels=20",
+  "/outlook/item-types/mug",
+  "/recipes",
+  "/recipes/mug-pair",
+  "/recipes/mug-pair/edit?style=paper",
+  "/recipes/start",
+  "/recipes/new",
+  "/setup",
+  "/supplies",
+  "/supplies/count",
+  "/supplies/tissue",
+  "/supplies/new",
+]) {
+  screenTest(`${path} has no accessibility fault that axe finds and fits a phone`, async ({ page }) => {
+    await expectSoundOnPhone(page, path);
+  });
+}
