@@ -65,7 +65,7 @@ test.describe("a new shop on a phone", () => {
 
     await page.goto("/");
     await expect(heading(page)).toContainText(/^Order .+ today/);
-    await expect(page.getByText("A guess: the use comes from one day.").first()).toBeVisible();
+    await expect(page.getByText("A guess: the use comes from the first days.").first()).toBeVisible();
     await expect(page.getByText("The first ten minutes")).toHaveCount(0);
     await page.getByRole("link", { name: "count this" }).first().click();
     await expect(page).toHaveURL(/\/supplies\/count#/);

@@ -26,7 +26,12 @@ for (const { address, label } of FIELDS) {
     await scripts;
     // The field is interactive once the framework has marked it as its own.
     await expect
-      .poll(() => field.evaluate((element) => Object.keys(element).some((key) => key.startsWith("__react"))))
+      .poll(
+        () => field.evaluate((element) => Object.keys(element).some((key) => key.startsWith("__react"))),
+        {
+          timeout: 45_000,
+        },
+      )
       .toBe(true);
     await page.waitForTimeout(500);
     await expect(field).toHaveValue("2 lb");

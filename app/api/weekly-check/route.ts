@@ -1,29 +1,17 @@
 import type { CheckRow, WeeklyCheck } from "#lib/replenishment/weekly-check";
 import { AMOUNT_PER_UNIT } from "#lib/units/amount";
-import { instantOfTime, shopDay } from "#lib/units/instant";
-import { database } from "#prisma/client";
-import { shopOf } from "#prisma/records/shop";
 import { weeklyCheckOn } from "#prisma/records/weekly-checks";
-import { askedDay } from "../../this-week/asked-day";
+import { askedShopDay, NO_SHOP } from "../asked-shop-day";
 
 /**
  * The weekly check as JSON: `GET /api/weekly-check?today=2026-11-25`. Amounts are given in use units and
  * as they are stored, in 1/12,000 of the use unit.
  */
 export async function GET(request: Request): Promise<Response> {
-  const asked = askedDay(new URL(request.url).searchParams.get("today"));
-  if (asked.kind === "unreadable") {
-    return Response.json(
-      { kind: "unreadable-day", field: "today", typed: asked.text, form: "YYYY-MM-DD" },
-      { status: 400 },
-    );
-  }
-  const db = await database();
-  const shop = await shopOf(db);
-  if (shop === null) return Response.json({ kind: "no-shop" }, { status: 404 });
-  const today = asked.kind === "day" ? asked.day : shopDay(instantOfTime(Date.now()), shop.timeZone);
-  const check = await weeklyCheckOn(db, today);
-  if (check === null) return Response.json({ kind: "no-shop" }, { status: 404 });
+  const asked = await askedShopDay(request);
+  if (asked instanceof Response) return asked;
+  const check = await weeklyCheckOn(asked.db, asked.today);
+  if (check === null) return Response.json(NO_SHOP, { status: 404 });
   return Response.json(checkBody(check));
 }
 

@@ -9,23 +9,34 @@ const SUPPLIES = 60;
 const WEEKS = 104;
 const DAYS_A_WEEK = 7;
 const TARGET_SECONDS = 3;
+const MS_PER_SECOND = 1_000;
 const MICROS_PER_SECOND = 1_000_000;
 const FIRST_DAY = day("2024-11-25");
 
 /** Time to forecast a shop of 60 supplies and 20 item types after two years anew, from a cold start of the code. */
 export function shopForecastSpeed(): Measurement[] {
   const { history, supplies } = generatedShop();
+  const began = performance.now();
   const before = process.cpuUsage();
   const forecast = shopForecast(history, supplies);
   const made = supplies.map((supply) => forecast.supply(supply)).filter((each) => each !== null);
+  const seconds = (performance.now() - began) / MS_PER_SECOND;
   const used = process.cpuUsage(before);
+  const what = `a shop of ${made.length} supplies and ${forecast.itemTypes.length} item types, two years, anew`;
   return [
     measurement({
       area: "forecast",
-      name: `a shop of ${made.length} supplies and ${forecast.itemTypes.length} item types, two years, anew (processor time)`,
-      value: (used.user + used.system) / MICROS_PER_SECOND,
+      name: `${what} (by the clock)`,
+      value: seconds,
       unit: "s",
       target: TARGET_SECONDS,
+    }),
+    measurement({
+      area: "forecast",
+      name: `${what} (processor time, with what compiles and tidies up beside)`,
+      value: (used.user + used.system) / MICROS_PER_SECOND,
+      unit: "s",
+      target: null,
     }),
   ];
 }
