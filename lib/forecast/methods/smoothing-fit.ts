@@ -1,5 +1,7 @@
 import { bestSearch } from "#lib/forecast/methods/best-search";
 import type { Series } from "#lib/forecast/methods/forecasting-method";
+import { scaledState } from "#lib/forecast/methods/scaled-state";
+import { combinations, leastOf, leastOfEachAlpha, type Residuals } from "#lib/forecast/methods/search-starts";
 import { type SmoothingConstants, type SmoothingState, smooth } from "#lib/forecast/methods/smoothing";
 import { ruleOf, type SmoothingRecipe, UNUSED_CONSTANTS } from "#lib/forecast/methods/smoothing-recipe";
 import { leastSquares } from "#lib/statistics/least-squares";
@@ -10,7 +12,6 @@ export type FitOf = "constants" | "constants-and-start";
 /** Constants and the state before the first value. */
 export type SmoothingFit = { readonly constants: SmoothingConstants; readonly start: SmoothingState };
 
-type Residuals = (parameters: readonly number[]) => readonly number[];
 type Bound = readonly [number, number];
 
 /** Points of the grid that get a start of their own. */
@@ -38,8 +39,7 @@ export function smoothingFit(recipe: SmoothingRecipe, series: Series, fitOf: Fit
   const seen = series.values.slice(recipe.skipped?.(series) ?? 0);
   // Searched in units of the series' size, so that one step suits constants and states.
   const scale = meanSize(seen) || meanSize(series.values) || 1;
-  const isProduct = recipe.season === "multiplicative";
-  const start = scaledState(recipe.start(series), 1 / scale, isProduct);
+  const start = scaledState(recipe.start(series), 1 / scale, recipe.season);
   const values = seen.map((value) => value / scale);
   const count = recipe.constants.length;
   const constantsOf = constantReader(recipe);
@@ -63,22 +63,7 @@ export function smoothingFit(recipe: SmoothingRecipe, series: Series, fitOf: Fit
     leastOf(leastOfEachAlpha(froms, residuals), residuals, SEARCHES),
   );
   const state = isStartFitted ? stateOf(best.parameters, count) : start;
-  return { constants: constantsOf(best.parameters), start: scaledState(state, scale, isProduct) };
-}
-
-/** One valley for a slow level, another for a quick one: the best start of each alpha, so that none is passed over. */
-function leastOfEachAlpha(
-  froms: readonly (readonly number[])[],
-  residuals: Residuals,
-): (readonly number[])[] {
-  const alphas = [...new Set(froms.map(([alpha]) => alpha))];
-  return alphas.flatMap((alpha) =>
-    leastOf(
-      froms.filter(([each]) => each === alpha),
-      residuals,
-      1,
-    ),
-  );
+  return { constants: constantsOf(best.parameters), start: scaledState(state, scale, recipe.season) };
 }
 
 function meanSize(values: readonly number[]): number {
@@ -119,32 +104,4 @@ function constantReader(recipe: SmoothingRecipe): (found: readonly number[]) => 
 
 function stateOf(found: readonly number[], count: number): SmoothingState {
   return { level: found[count] ?? 0, trend: found[count + 1] ?? 0, seasons: found.slice(count + 2) };
-}
-
-function scaledState(state: SmoothingState, by: number, isProduct: boolean): SmoothingState {
-  return {
-    level: state.level * by,
-    trend: state.trend * by,
-    seasons: isProduct ? state.seasons : state.seasons.map((season) => season * by),
-  };
-}
-
-/** The few points with the least sums of squares, best first. */
-function leastOf(
-  points: readonly (readonly number[])[],
-  residuals: Residuals,
-  count: number,
-): (readonly number[])[] {
-  return points
-    .map((point) => ({ point, sum: residuals(point).reduce((sum, each) => sum + each * each, 0) }))
-    .toSorted((a, b) => a.sum - b.sum)
-    .slice(0, count)
-    .map(({ point }) => point);
-}
-
-function combinations(lists: readonly (readonly number[])[]): number[][] {
-  return lists.reduce<number[][]>(
-    (rows, list) => rows.flatMap((row) => list.map((value) => [...row, value])),
-    [[]],
-  );
 }

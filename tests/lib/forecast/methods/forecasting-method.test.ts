@@ -15,6 +15,7 @@ import {
 } from "#lib/forecast/methods/forecasting-method";
 import { dampedTrend, holt } from "#lib/forecast/methods/holt";
 import { holtWintersAdditive, holtWintersMultiplicative } from "#lib/forecast/methods/holt-winters";
+import { likelihoodSmoothing } from "#lib/forecast/methods/likelihood-smoothing";
 import { meanMethod } from "#lib/forecast/methods/mean-method";
 import { naive, seasonalNaive } from "#lib/forecast/methods/naive";
 import { simpleSmoothing } from "#lib/forecast/methods/simple-smoothing";
@@ -46,6 +47,7 @@ const SIBLINGS: readonly Sibling[] = [
   { method: theta, given: { alpha: 0.3 }, ...plain },
   { method: holtWintersAdditive, given: SEASON, ...plain },
   { method: classicHoltWintersAdditive, given: SEASON, ...plain },
+  { method: likelihoodSmoothing, given: { alpha: 0.3 }, ...plain },
   { method: croston, given: { alpha: 0.1 }, ...uneven },
   { method: syntetosBoylan, given: { alpha: 0.1 }, ...uneven },
   { method: teunterSyntetosBabai, given: CHANCE, ...uneven },
