@@ -72,6 +72,11 @@ export const METHOD_WORDS: Readonly<Record<string, MethodWords>> = {
     name: "Level and fading trend",
     sentence: "A level and a rise or fall that is taken to fade out.",
   },
+  "likelihood smoothing": {
+    name: "The likeliest smoothing",
+    sentence:
+      "Of many ways to smooth with or without a trend and a season, the one that explains the past best for what it takes from it.",
+  },
   theta: {
     name: "Level and half the trend",
     sentence:
