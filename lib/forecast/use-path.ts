@@ -1,5 +1,5 @@
-import { type ClosedCalendar, dayAfterOpenDays, openDays } from "#lib/forecast/open-days";
-import { addDays, type Day, daysBetween, maxDay, minDay } from "#lib/units/day";
+import { type ClosedCalendar, dayAfterOpenDays } from "#lib/forecast/open-days";
+import { addDays, type Day, daysBetween } from "#lib/units/day";
 
 const DAYS_A_WEEK = 7;
 /** Rounding of sevenths, in the unit of the path: no stock. */
@@ -31,11 +31,14 @@ export function expectedUse(
   if (from < path.firstWeek) {
     throw new RangeError(`expectedUse requires a day from ${path.firstWeek}, got ${from}`);
   }
+  const end = daysBetween(path.firstWeek, until);
+  const closed = closedFrom(path, from, calendar);
   let sum = 0;
-  for (const week of weeksOf(path, from)) {
-    const end = minDay(week.next, until);
-    if (week.start < end) sum += (week.perWeek * openDays(week.start, end, calendar)) / DAYS_A_WEEK;
-    if (until <= week.next) break;
+  let at = daysBetween(path.firstWeek, from);
+  while (at < end) {
+    const next = Math.min(end, nextWeek(at));
+    sum += (perWeekAt(path, at) * openBetween(at, next, closed)) / DAYS_A_WEEK;
+    at = next;
   }
   return sum;
 }
@@ -61,51 +64,77 @@ export function usedUpOn(
     throw new RangeError(`usedUpOn requires a day from ${path.firstWeek}, got ${from}`);
   }
   if (stock <= 0) return from;
+  const last = daysBetween(path.firstWeek, question.last);
+  const flatFrom = (path.perWeek.length - 1) * DAYS_A_WEEK;
+  const closed = closedFrom(path, from, calendar);
   let left = stock;
-  const flatFrom = addDays(path.firstWeek, (path.perWeek.length - 1) * DAYS_A_WEEK);
-  for (const week of weeksOf(path, from)) {
-    if (week.start > question.last) return null;
-    if (week.start >= flatFrom) return usedUpEvenly(week, left, question.last, calendar);
-    const used = (week.perWeek * openDays(week.start, week.next, calendar)) / DAYS_A_WEEK;
-    if (used >= left - NOTHING) return notAfter(dayUsedUp(week, left, calendar), question.last);
+  let at = daysBetween(path.firstWeek, from);
+  while (at <= last && at < flatFrom) {
+    const next = nextWeek(at);
+    const used = (perWeekAt(path, at) * openBetween(at, next, closed)) / DAYS_A_WEEK;
+    if (used >= left - NOTHING) {
+      const end = dayUsedUp({ at, left, perDay: perWeekAt(path, at) / DAYS_A_WEEK }, closed);
+      return end > last ? null : addDays(path.firstWeek, end);
+    }
     left -= used;
+    at = next;
   }
-  return null;
+  return at > last ? null : usedUpEvenly({ path, at, left }, question.last, calendar);
 }
 
 /** From here on all weeks are alike: their days are reckoned at once. */
-function usedUpEvenly(week: PathWeek, stock: number, last: Day, calendar: ClosedCalendar): Day | null {
-  if (week.perWeek <= 0) return null;
-  const days = Math.ceil(((stock - NOTHING) * DAYS_A_WEEK) / week.perWeek);
-  if (days > daysBetween(week.start, last)) return null;
-  return notAfter(dayAfterOpenDays(week.start, Math.max(1, days), calendar), last);
-}
-
-function notAfter(end: Day, last: Day): Day | null {
+function usedUpEvenly(
+  { path, at, left }: { readonly path: UsePath; readonly at: number; readonly left: number },
+  last: Day,
+  calendar: ClosedCalendar,
+): Day | null {
+  const perWeek = path.perWeek.at(-1) ?? 0;
+  if (perWeek <= 0) return null;
+  const from = addDays(path.firstWeek, at);
+  const days = Math.ceil(((left - NOTHING) * DAYS_A_WEEK) / perWeek);
+  if (days > daysBetween(from, last)) return null;
+  const end = dayAfterOpenDays(from, Math.max(1, days), calendar);
   return end > last ? null : end;
 }
 
-type PathWeek = { readonly start: Day; readonly next: Day; readonly perWeek: number };
+// Days are numbers here, counted from the path's first: the texts of days take longer than all the rest.
 
-/** The weeks of a path from a day on, without end. */
-function* weeksOf(path: UsePath, from: Day): Generator<PathWeek> {
-  let index = Math.floor(daysBetween(path.firstWeek, from) / DAYS_A_WEEK);
-  for (;;) {
-    const weekStart = addDays(path.firstWeek, index * DAYS_A_WEEK);
-    const perWeek = path.perWeek[Math.min(index, path.perWeek.length - 1)] ?? 0;
-    yield { start: maxDay(weekStart, from), next: addDays(weekStart, DAYS_A_WEEK), perWeek };
-    index += 1;
-  }
+/** Closed days: from the first of them until the one after the last. */
+type ClosedNumbers = readonly { readonly from: number; readonly until: number }[];
+
+function closedFrom(path: UsePath, from: Day, calendar: ClosedCalendar): ClosedNumbers {
+  return calendar
+    .filter((span) => span.toDay >= from)
+    .map(({ fromDay, toDay }) => ({
+      from: daysBetween(path.firstWeek, fromDay),
+      until: daysBetween(path.firstWeek, toDay) + 1,
+    }));
 }
 
-function dayUsedUp(week: PathWeek, stock: number, calendar: ClosedCalendar): Day {
-  let left = stock;
-  let at = week.start;
-  while (at < week.next) {
-    const next = addDays(at, 1);
-    left -= (week.perWeek * openDays(at, next, calendar)) / DAYS_A_WEEK;
-    at = next;
-    if (left <= NOTHING) break;
+function openBetween(from: number, until: number, closed: ClosedNumbers): number {
+  let open = until - from;
+  for (const span of closed) open -= Math.max(0, Math.min(until, span.until) - Math.max(from, span.from));
+  return open;
+}
+
+function nextWeek(at: number): number {
+  return (Math.floor(at / DAYS_A_WEEK) + 1) * DAYS_A_WEEK;
+}
+
+function perWeekAt({ perWeek }: UsePath, at: number): number {
+  return perWeek[Math.min(Math.floor(at / DAYS_A_WEEK), perWeek.length - 1)] ?? 0;
+}
+
+/** The day of a week on which what is left is used up. */
+function dayUsedUp(
+  of: { readonly at: number; readonly left: number; readonly perDay: number },
+  closed: ClosedNumbers,
+): number {
+  let { at, left } = of;
+  const next = nextWeek(at);
+  while (at < next && left > NOTHING) {
+    left -= of.perDay * openBetween(at, at + 1, closed);
+    at += 1;
   }
   return at;
 }
