@@ -13,12 +13,10 @@ import {
   XAxis,
   YAxis,
 } from "recharts";
-import { type Day, day } from "#lib/units/day";
-import { formatDay } from "#lib/units/day-text";
+import type { Day } from "#lib/units/day";
 import { niceTop } from "../../supplies/[id]/nice-top";
 import type { ChartEvent, ChartWeek } from "../chart-week";
-import { figure } from "../quantity";
-import { AXIS_TEXT, CHART_HEIGHT, CHART_MARGIN, Y_AXIS_WIDTH } from "./chart-frame";
+import { CHART_HEIGHT, CHART_MARGIN, DAY_AXIS, figureAxis } from "./chart-frame";
 
 /** What the fan chart draws. */
 export type FanDrawingProps = {
@@ -48,24 +46,8 @@ export function FanDrawing({ weeks, events, thisWeek }: FanDrawingProps) {
           </pattern>
         </defs>
         <CartesianGrid vertical={false} stroke="var(--rule)" />
-        <XAxis
-          dataKey="week"
-          tickFormatter={(week: string) => formatDay(day(week))}
-          interval="preserveStart"
-          minTickGap={22}
-          tick={AXIS_TEXT}
-          tickLine={false}
-          axisLine={{ stroke: "var(--edge)" }}
-        />
-        <YAxis
-          width={Y_AXIS_WIDTH}
-          tickFormatter={figure}
-          tick={AXIS_TEXT}
-          tickLine={false}
-          axisLine={false}
-          domain={[0, top]}
-          ticks={[0, top / 2, top]}
-        />
+        <XAxis dataKey="week" {...DAY_AXIS} />
+        <YAxis {...figureAxis(top)} />
         {closed.map(({ week }) => (
           <ReferenceArea key={week} x1={week} x2={week} fill={`url(#${hatch})`} fillOpacity={0.7} />
         ))}

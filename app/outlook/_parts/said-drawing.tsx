@@ -10,11 +10,9 @@ import {
   XAxis,
   YAxis,
 } from "recharts";
-import { type Day, day } from "#lib/units/day";
-import { formatDay } from "#lib/units/day-text";
+import type { Day } from "#lib/units/day";
 import { niceTop } from "../../supplies/[id]/nice-top";
-import { figure } from "../quantity";
-import { AXIS_TEXT, CHART_HEIGHT, CHART_MARGIN, Y_AXIS_WIDTH } from "./chart-frame";
+import { CHART_HEIGHT, CHART_MARGIN, DAY_AXIS, figureAxis } from "./chart-frame";
 
 /** A past sum as the chart draws it. */
 export type SaidPoint = {
@@ -34,26 +32,8 @@ export function SaidDrawing({ points }: { readonly points: readonly SaidPoint[] 
     <ResponsiveContainer width="100%" height={CHART_HEIGHT}>
       <ComposedChart data={[...points]} margin={CHART_MARGIN} accessibilityLayer={false}>
         <CartesianGrid vertical={false} stroke="var(--rule)" />
-        <XAxis
-          dataKey="from"
-          tickFormatter={(from: string) => formatDay(day(from))}
-          interval="preserveStart"
-          minTickGap={22}
-          tick={AXIS_TEXT}
-          tickLine={false}
-          axisLine={{ stroke: "var(--edge)" }}
-          scale="point"
-          padding={{ left: 8, right: 8 }}
-        />
-        <YAxis
-          width={Y_AXIS_WIDTH}
-          tickFormatter={figure}
-          tick={AXIS_TEXT}
-          tickLine={false}
-          axisLine={false}
-          domain={[0, top]}
-          ticks={[0, top / 2, top]}
-        />
+        <XAxis dataKey="from" {...DAY_AXIS} scale="point" padding={{ left: 8, right: 8 }} />
+        <YAxis {...figureAxis(top)} />
         <Area
           dataKey="band"
           fill="var(--information)"

@@ -5,13 +5,16 @@ import { usedOverCard } from "#lib/forecast/shop/recipe-route";
 import type { ShopGround } from "#lib/forecast/shop/shop-ground";
 import type { ShopHistory, SupplyUseHistory } from "#lib/forecast/shop/shop-history";
 import type { SubjectOutlook } from "#lib/forecast/shop/subject-forecast";
-import { supplySeries } from "#lib/forecast/shop/supply-series";
+import { cardUse, supplySeries } from "#lib/forecast/shop/supply-series";
 
 /** Name of the way of the first weeks. */
 export const FIRST_WEEKS_METHOD = "first weeks";
 
 /** All item types together are believed to share one piece that nobody has sold yet. A guess, no source. */
 const PIECES_OF_BELIEF = 1;
+
+/** A belief never rests on less than Jeffreys' half event. */
+const LEAST_EVENTS = 0.5;
 
 /** What the outlooks of a shop's first weeks have in common. */
 export type FirstWeeksGround = {
@@ -21,15 +24,20 @@ export type FirstWeeksGround = {
 };
 
 /** Parcels of the shop in its first weeks. */
-export function firstParcels({ ground, belief }: FirstWeeksGround): SubjectOutlook {
+export function firstParcels(first: FirstWeeksGround): SubjectOutlook {
+  const { ground, belief } = first;
   const { parcels } = belief;
   const values = ground.weeks.map((_, place) =>
     ground.types.reduce((sum, type) => sum + (type.parcels[place] ?? 0), 0),
   );
-  return outlook(
-    { ground, belief },
-    { rate: parcels.events / parcels.weeks, events: parcels.events, perUse: 1, whole: true, values },
-  );
+  return outlook(first, {
+    rate: parcels.events / parcels.weeks,
+    events: parcels.events,
+    perUse: 1,
+    whole: true,
+    values,
+    factors: mixedFactors(ground, pieceRates(first)),
+  });
 }
 
 /** Pieces of each item type in the first weeks, in the ground's order: parcels, times pieces a parcel, times its share. */
@@ -62,14 +70,7 @@ export function firstUse(supply: SupplyUseHistory, first: FirstWeeksGround): Sub
   const { perUse } = series;
   const frame = { perUse, whole: supply.whole, values: series.values, factors: series.comingFactors };
   if (byCard > 0) {
-    const card = ground.weeks
-      .slice(series.start)
-      .map((_, place) =>
-        series.bill.reduce(
-          (sum, amount, type) => sum + amount * (ground.types[type]?.pieces[series.start + place] ?? 0),
-          0,
-        ),
-      );
+    const card = cardUse(series.bill, ground).slice(series.start);
     const rate = byCard * usedOverCard(series.values, card);
     return outlook(first, { ...frame, rate, events: (belief.parcels.events * taking) / total });
   }
@@ -78,6 +79,18 @@ export function firstUse(supply: SupplyUseHistory, first: FirstWeeksGround): Sub
     ground.weeks.length > 0 ? series.values.reduce((sum, each) => sum + each, 0) : supply.firstDaysUsed;
   if (used <= 0 || weeks <= 0) return null;
   return outlook(first, { ...frame, rate: used / weeks, events: Math.max(1, used / perUse) });
+}
+
+/** Events of each coming week for the shop as a whole: those of its item types, in proportion to their pieces. */
+function mixedFactors({ types, coming }: ShopGround, rates: readonly number[]): number[] {
+  const total = rates.reduce((sum, rate) => sum + rate, 0);
+  if (total <= 0) return coming.map(() => 1);
+  return coming.map((_, week) =>
+    types.reduce(
+      (sum, type, index) => sum + ((rates[index] ?? 0) / total) * (type.comingFactors[week] ?? 1),
+      0,
+    ),
+  );
 }
 
 /** Expected pieces a week of each item type. */
@@ -99,8 +112,8 @@ function pieceRates({ ground, history, belief }: FirstWeeksGround): number[] {
   const total = pieces.reduce((sum, each) => sum + each, 0);
   const perParcel = parcels > 0 ? total / parcels : 1;
   const perWeek = (belief.parcels.events / belief.parcels.weeks) * perParcel;
-  const belief0 = PIECES_OF_BELIEF / Math.max(1, ground.types.length);
-  return pieces.map((each) => (perWeek * (each + belief0)) / (total + PIECES_OF_BELIEF));
+  const believed = PIECES_OF_BELIEF / Math.max(1, ground.types.length);
+  return pieces.map((each) => (perWeek * (each + believed)) / (total + PIECES_OF_BELIEF));
 }
 
 type Rate = {
@@ -109,7 +122,8 @@ type Rate = {
   readonly perUse: number;
   readonly whole: boolean;
   readonly values: readonly number[];
-  readonly factors?: readonly number[];
+  /** season and events of each coming week */
+  readonly factors: readonly number[];
 };
 
 function outlook(
@@ -119,11 +133,8 @@ function outlook(
   const flat = { forecast: (steps: number) => new Array<number>(steps).fill(rate) };
   return {
     coming: {
-      path: comingPath(flat, {
-        coming: ground.coming,
-        factors: factors ?? ground.coming.map(() => 1),
-      }),
-      spread: { perUse, whole, dispersions: firstWeeksDispersions(Math.max(events, 0.5), STEPS) },
+      path: comingPath(flat, { coming: ground.coming, factors }),
+      spread: { perUse, whole, dispersions: firstWeeksDispersions(Math.max(events, LEAST_EVENTS), STEPS) },
       method: FIRST_WEEKS_METHOD,
       weeksSeen: belief.weeksSeen,
       guessedShare: belief.guessedShare,

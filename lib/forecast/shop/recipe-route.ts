@@ -1,6 +1,6 @@
 import type { Route } from "#lib/forecast/route";
 import type { ShopGround } from "#lib/forecast/shop/shop-ground";
-import type { SupplySeries } from "#lib/forecast/shop/supply-series";
+import { cardUse, type SupplySeries } from "#lib/forecast/shop/supply-series";
 
 /** Name of the route over item types and recipes. */
 export const BY_RECIPES = "pieces by their recipes";
@@ -25,9 +25,7 @@ export function recipeRoute(
   const { bill, values, start } = series;
   if (!bill.some((amount) => amount > 0)) return null;
   const takes = (type: number): boolean => (bill[type] ?? 0) > 0;
-  const byCard = ground.weeks.map((_, place) =>
-    bill.reduce((sum, amount, type) => sum + amount * (ground.types[type]?.pieces[place] ?? 0), 0),
-  );
+  const byCard = cardUse(bill, ground);
   const taken = (pieces: readonly (readonly number[])[], steps: number): number[] =>
     Array.from({ length: steps }, (_, step) =>
       bill.reduce((sum, amount, type) => sum + amount * Math.max(0, pieces[type]?.[step] ?? 0), 0),

@@ -61,11 +61,25 @@ export function supplySeries(supply: SupplyUseHistory, ground: ShopGround): Supp
   };
 }
 
+/**
+ * What today's recipes say that each open week took.
+ *
+ * @param bill use units a piece of each item type, in the ground's order
+ * @param ground the shop's ground
+ * @returns one an open week, as usual, oldest first
+ */
+export function cardUse(bill: readonly number[], ground: ShopGround): number[] {
+  return ground.weeks.map((_, place) =>
+    bill.reduce((sum, amount, type) => sum + amount * (ground.types[type]?.pieces[place] ?? 0), 0),
+  );
+}
+
 /** How much of the supply goes into each item type lately; empty where none takes it. */
 function weightsOf(bill: readonly number[], ground: ShopGround): number[] {
-  if (ground.types.length === 0 || ground.weeks.length === 0) return [];
-  const { shares } = ground.levelAfter(ground.weeks.length);
-  const takes = bill.map((amount, type) => amount * (shares[type] ?? 0));
+  if (ground.types.length === 0) return [];
+  // Before the first full week all item types count as sold alike.
+  const shares = ground.weeks.length === 0 ? null : ground.levelAfter(ground.weeks.length).shares;
+  const takes = bill.map((amount, type) => amount * (shares === null ? 1 : (shares[type] ?? 0)));
   const total = takes.reduce((sum, each) => sum + each, 0);
   return total > 0 ? takes.map((each) => each / total) : [];
 }

@@ -31,6 +31,34 @@ const bandOf = ({ coming: { path, spread } }: ReturnType<typeof firstParcels>) =
   return (sumQuantile(spread, sum, 0.9) - sumQuantile(spread, sum, 0.1)) / sum.mean;
 };
 
+const MUGS_DOUBLE = {
+  id: "fair",
+  name: "Fair",
+  fromDay: addDays(RUNNING_WEEK, 7),
+  toDay: addDays(RUNNING_WEEK, 13),
+  upliftPercent: 100,
+  itemTypeIds: ["mug"],
+};
+
+describe("a planned event in the first weeks", () => {
+  it("raises parcels by the share of the pieces that it is for", () => {
+    // Three of four pieces are mugs, give or take the piece that nobody has sold yet: (27 + 1/2) / (36 + 1).
+    const [now = 0, then = 0] = firstParcels(shopOf(3, { events: [MUGS_DOUBLE] })).coming.path.perWeek;
+    expect(then / now).toBeCloseTo(1 + 27.5 / 37, 12);
+  });
+
+  it("raises the use of what those pieces take, before the first full week as after it", () => {
+    const paper = (weeks: number) =>
+      supplyUse("paper", steady(weeks, 18), { perPiece: new Map([["mug", 2]]) });
+    for (const weeks of [0, 3]) {
+      const first = shopOf(weeks, { events: [MUGS_DOUBLE], guessedParcels: 10 });
+      const [now = 0, then = 0] = firstUse(paper(weeks), first)?.coming.path.perWeek ?? [];
+      expect(now).toBeGreaterThan(0);
+      expect(then / now).toBeCloseTo(2, 12);
+    }
+  });
+});
+
 describe("parcels in the first weeks", () => {
   it("are the guess before the first week, and say that they are", () => {
     const outlook = firstParcels(shopOf(0));
