@@ -1,4 +1,5 @@
-import { countQuantile } from "#lib/forecast/count-quantile";
+import { countQuantile, countUpTo } from "#lib/forecast/count-quantile";
+import { gammaTails } from "#lib/statistics/gamma";
 import { gammaQuantile } from "#lib/statistics/gamma-quantile";
 
 /** How far the sum of the coming weeks can be from what is expected: variance = perUse * mean + k * mean². */
@@ -15,6 +16,9 @@ export type SumSpread = {
 const LEAST_MEAN = 1e-6;
 /** A smaller squared variation is no spread to any digit that matters. */
 const LEAST_SPREAD = 1e-9;
+
+/** Rounding of sevenths of a week. */
+const NEARLY = 1e-9;
 
 /** A sum that is asked about. */
 export type ExpectedSum = {
@@ -55,6 +59,26 @@ export function sumQuantile(spread: SumSpread, sum: ExpectedSum, chance: number)
   if (spread.whole) return countQuantile(mean, Math.max(0, (variance - mean) / (mean * mean)), chance);
   if (variance <= LEAST_SPREAD * mean * mean) return mean;
   return gammaQuantile(chance, { shape: (mean * mean) / variance, scale: variance / mean });
+}
+
+/**
+ * Chance that the sum over the coming weeks does not exceed an amount; the distributions of `sumQuantile`.
+ *
+ * @param spread how far sums can be off
+ * @param sum what is expected, over how many weeks
+ * @param amount in the unit of the series
+ * @returns from 0 to 1
+ * @example sumUpTo({ perUse: 1, dispersions: [0], whole: true }, { mean: 2, weeks: 1 }, 5) // 0.9834
+ */
+export function sumUpTo(spread: SumSpread, sum: ExpectedSum, amount: number): number {
+  if (amount < 0) return 0;
+  const { mean } = sum;
+  if (mean < LEAST_MEAN) return 1;
+  const variance = sumVariance(spread, sum);
+  if (spread.whole)
+    return countUpTo(mean, Math.max(0, (variance - mean) / (mean * mean)), Math.floor(amount + NEARLY));
+  if (variance <= LEAST_SPREAD * mean * mean) return amount >= mean - NEARLY ? 1 : 0;
+  return gammaTails(amount, { shape: (mean * mean) / variance, scale: variance / mean }).lower;
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { OfferPacks } from "#lib/replenishment/check-row";
-import { packPrice } from "#lib/replenishment/pack-price";
+import { packsPrice } from "#lib/replenishment/pack-price";
 import type { CheckOffer } from "#lib/replenishment/suggested-packs";
 
 /** An offer with the packs that would be ordered of it. */
@@ -17,7 +17,7 @@ export function bestOffer(packed: readonly PackedOffer[]): PackedOffer | null {
   const sorted = packed.toSorted(
     (a, b) =>
       compared(unitPrice(a), unitPrice(b)) ||
-      a.offer.leadTimeDays - b.offer.leadTimeDays ||
+      a.offer.delivery.terms.promisedDays - b.offer.delivery.terms.promisedDays ||
       a.offer.packAmount - b.offer.packAmount,
   );
   return sorted[0] ?? null;
@@ -30,18 +30,13 @@ export function bestOffer(packed: readonly PackedOffer[]): PackedOffer | null {
  * @returns packs with their price together, minor units, null when no price is known
  */
 export function offerPacks({ offer, packs }: PackedOffer): OfferPacks {
-  const price = packPrice(offer, packs);
-  return {
-    offerId: offer.offerId,
-    pack: offer.pack,
-    packs,
-    priceMinor: price === null ? null : price * packs,
-  };
+  return { offerId: offer.offerId, pack: offer.pack, packs, priceMinor: packsPrice(offer, packs) };
 }
 
 function unitPrice({ offer, packs }: PackedOffer): number {
-  const price = packPrice(offer, Math.max(1, packs));
-  return price === null ? Number.POSITIVE_INFINITY : price / offer.packAmount;
+  const bought = Math.max(1, packs);
+  const price = packsPrice(offer, bought);
+  return price === null ? Number.POSITIVE_INFINITY : price / bought / offer.packAmount;
 }
 
 function compared(a: number, b: number): number {

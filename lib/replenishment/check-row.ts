@@ -34,6 +34,10 @@ export type CheckRow = {
   readonly onHand: Amount | null;
   readonly onOrder: Amount;
   readonly countedOn: Day | null;
+  /** on hand and what comes within the protection interval; null where stock is not known */
+  readonly position: Amount | null;
+  /** how far the book may be off since the last count: a typical error; null where stock or use are not known */
+  readonly bookError: Amount | null;
   /** null when not used in 26 weeks */
   readonly usePerWeek: Amount | null;
   readonly method: string;
@@ -44,11 +48,16 @@ export type CheckRow = {
   readonly expectedUse: Amount | null;
   /** typical error of the forecast of the use over the protection interval */
   readonly errorDeviation: Amount | null;
-  readonly safetyStock: Amount | null;
+  /** below 0 where the goal lets so much be missing */
+  readonly safetyStock: number | null;
   readonly reorderPoint: Amount | null;
   /** days of use that are on hand, rounded down */
   readonly daysOfCover: number | null;
-  /** first day that starts with only the safety stock left, with what is on order */
+  /** chance, 0 to 1, of running out before an order placed today comes; null where stock or use are not known */
+  readonly oddsToday: number | null;
+  /** the same for an order placed at the next check */
+  readonly oddsNextCheck: number | null;
+  /** first day by which stock has ended with more than the chance that the goal lets be, with what is on order */
   readonly carefulRunOutDate: Day | null;
   /** first day that starts with nothing left, with what is on order */
   readonly runOutDate: Day | null;

@@ -4,15 +4,21 @@ import { dispersionOver } from "#lib/forecast/sum-spread";
 import type { WeekUse } from "#lib/forecast/weekly-use";
 import type { ExplanationLine } from "#lib/replenishment/check-row";
 import { forecastWords } from "#lib/replenishment/forecast-words";
+import { arrivalBy } from "#lib/replenishment/lead-time/arrival-chances";
+import type { LatenessBelief } from "#lib/replenishment/lead-time/lateness-belief";
 import type { ProtectionPlan } from "#lib/replenishment/protection-plan";
 import { safetyStock, serviceFactor } from "#lib/replenishment/safety-stock";
+import { cyclesPerShortage } from "#lib/replenishment/service-goal";
 import { type Amount, amount, amountOfUnits } from "#lib/units/amount";
 import { formatAmount, formatEstimate } from "#lib/units/amount-text";
-import type { Day } from "#lib/units/day";
+import { type Day, daysBetween } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import type { UseUnit } from "#lib/units/use-unit";
 
 const WEEKS_SHOWN = 13;
+const DAYS_A_WEEK = 7;
+/** A delivery that is later than this is rare. */
+const SURELY = 0.9;
 
 /** What an explanation is written from. */
 export type ExplanationQuestion = {
@@ -26,72 +32,100 @@ export type ExplanationQuestion = {
   readonly onOrder: Amount;
   /** on hand and what comes within the protection interval; null when never counted */
   readonly position: Amount | null;
-  readonly serviceLevel: number;
-  readonly reviewDays: number;
   readonly today: Day;
   readonly supplierName: string | null;
 };
 
 /**
- * Explanation of a row: each step from the weekly use to the reorder point, so that a person can do it
- * again by hand.
+ * Explanation of a row: each step from the weekly use to the reorder point, so that a person can follow it, and the
+ * textbook's way beside it, to be done by hand.
  *
  * @param question the row's parts
  * @returns steps in the order of the reckoning
  */
 export function explanation(question: ExplanationQuestion): ExplanationLine[] {
-  const { unit, plan, onHand, position, serviceLevel, reviewDays, today } = question;
-  const { forecast, openDays } = plan;
+  const { unit, plan, onHand, position } = question;
   const booked = (parts: number): string => formatAmount(amount(Math.round(parts)), unit);
   const reckoned = (parts: number): string => formatEstimate(amount(Math.round(parts)), unit);
-  const supplier =
-    question.supplierName === null ? "assumed, there is no offer" : `from ${question.supplierName}`;
-  const until = formatDay(plan.interval.until);
   return [
     ...usedLines(question, booked),
     {
       label: "Use a week",
       value: reckoned(plan.usePerWeek),
-      note: `${forecastWords(forecast)}; season and planned events of the days counted in. How it was chosen stands under Outlook.`,
+      note: `${forecastWords(plan.forecast)}; season and planned events of the days counted in. How it was chosen stands under Outlook.`,
     },
-    {
-      label: "Protection interval",
-      value: `${plan.interval.days} days`,
-      note:
-        `Lead time of ${plan.leadTimeDays} days (${supplier}) and ${reviewDays} days to the next check: ` +
-        `an order placed then comes ${until}. From ${formatDay(today)} that makes ${openDays} open days.`,
-    },
-    {
-      label: "Expected use",
-      value: reckoned(plan.expectedUse),
-      note: `${reckoned(plan.usePerWeek)} a week × ${openDays} ÷ 7.`,
-    },
-    { label: "Typical error", value: reckoned(plan.deviation), note: spreadWords(plan, reckoned) },
-    {
-      label: "Reorder point",
-      value: reckoned(plan.reorderPoint),
-      note:
-        `The use over the interval that is not exceeded ${rounded(serviceLevel * 100, 1)} times in 100: ` +
-        `quantile of a ${forecast.spread.whole ? "negative binomial" : "gamma"} distribution with that mean and error.`,
-    },
-    {
-      label: "Safety stock",
-      value: reckoned(plan.safetyStock),
-      note: `${reckoned(plan.reorderPoint)} less the expected ${reckoned(plan.expectedUse)}.`,
-    },
-    {
-      label: "By the textbook",
-      value: reckoned(plan.expectedUse + safetyStock(serviceFactor(serviceLevel), plan.deviation)),
-      note:
-        `To compare, as errors were normal: ${reckoned(plan.expectedUse)} + ` +
-        `${rounded(serviceFactor(serviceLevel), 2)} × ${reckoned(plan.deviation)}.`,
-    },
+    leadTimeLine(question),
+    ...reorderLines(plan, reckoned),
+    textbookLine(plan, reckoned),
     {
       label: "Position",
       value: position === null ? "not known" : booked(position),
       note: onHand === null ? "Never counted." : positionWords(question, booked),
     },
   ];
+}
+
+function leadTimeLine({ plan, today, supplierName }: ExplanationQuestion): ExplanationLine {
+  const { delivery, arrivals, leadTimeDays, interval } = plan;
+  const late = daysBetween(today, arrivalBy(arrivals, SURELY));
+  const from = supplierName === null ? "assumed, there is no offer" : supplierName;
+  const kept = keptWords(delivery.belief);
+  return {
+    label: "Lead time",
+    value: late > leadTimeDays ? `${leadTimeDays} to ${late} days` : `${leadTimeDays} days`,
+    note:
+      `As a rule, and with 9 chances in 10: ${from}, ${delivery.terms.promisedDays} ` +
+      `${delivery.terms.inWorkingDays ? "working days" : "days"} promised. ${kept} ` +
+      `An order placed at the next check, ${formatDay(plan.nextCheck)}, comes about ${formatDay(interval.until)}.`,
+  };
+}
+
+function keptWords({ deliveries, promiseShare }: LatenessBelief): string {
+  if (deliveries === 0) return "How it keeps its promise is a guess until deliveries are recorded.";
+  const own = Math.round((1 - promiseShare) * 100);
+  const counted = deliveries === 1 ? "one own delivery counts" : `${deliveries} own deliveries count`;
+  return `How late it may be: ${counted} ${own} %, the promise the rest.`;
+}
+
+function reorderLines(plan: ProtectionPlan, text: AmountText): ExplanationLine[] {
+  const { unseenUse, expectedUse, reorderPoint } = plan;
+  return [
+    {
+      label: "Expected use",
+      value: text(expectedUse),
+      note:
+        `${text(expectedUse - unseenUse)} from the order until its delivery, and ${text(unseenUse)} before: stock is looked at ` +
+        "from time to time only, so it is below the reorder point when the order goes out.",
+    },
+    { label: "Typical error", value: text(plan.deviation), note: spreadWords(plan, text) },
+    { label: "Reorder point", value: text(reorderPoint), note: goalWords(plan) },
+    {
+      label: "Safety stock",
+      value: text(plan.safetyStock),
+      note: `${text(reorderPoint)} less the expected ${text(expectedUse)}.`,
+    },
+  ];
+}
+
+/** What the reorder point promises, in the words of the goal. */
+function goalWords({ goal, cycleLevel, filledShare }: ProtectionPlan): string {
+  const cycles = `in ${rounded(cycleLevel * 100, 1)} of 100 order cycles it lasts until the delivery`;
+  const filled = `${rounded(filledShare * 100, 1)} of 100 needed are there`;
+  return goal.kind === "cycles"
+    ? `The least with which stock runs out at most once in ${cyclesPerShortage(goal.level)} order cycles: ${cycles}; ${filled}.`
+    : `The least with which ${rounded(goal.level * 100, 1)} of 100 needed are filled from stock: ${filled}; ${cycles}.`;
+}
+
+function textbookLine(plan: ProtectionPlan, text: AmountText): ExplanationLine {
+  const { intervalUse, intervalDeviation, interval, goal } = plan;
+  const factor = serviceFactor(goal.level);
+  return {
+    label: "By the textbook",
+    value: text(intervalUse + safetyStock(factor, intervalDeviation)),
+    note:
+      `To compare: the use over the ${interval.days} days of review period and lead time, as errors were normal: ` +
+      `${text(plan.usePerWeek)} × ${plan.openDays} ÷ 7 = ${text(intervalUse)}, + ${rounded(factor, 2)} × ${text(intervalDeviation)}.`,
+  };
 }
 
 type AmountText = (parts: number) => string;
@@ -126,19 +160,17 @@ function usedLines({ weeks, correction }: ExplanationQuestion, text: AmountText)
   ];
 }
 
-/** The error in figures: uses come by the parcel, and past forecasts of such sums were off by a share of them. */
-function spreadWords(
-  { forecast: { spread, method }, openDays, expectedUse }: ProtectionPlan,
-  text: AmountText,
-): string {
-  const weeks = Math.max(1, openDays) / 7;
-  const k = dispersionOver(spread.dispersions, weeks);
-  const perUse = amountOfUnits(spread.perUse);
+/** The error in figures: uses come by the parcel, past forecasts were off by a share, deliveries vary. */
+function spreadWords({ forecast: { spread, method }, openDays }: ProtectionPlan, text: AmountText): string {
+  const k = dispersionOver(spread.dispersions, Math.max(1, openDays) / DAYS_A_WEEK);
   const seen =
     method === FIRST_WEEKS_METHOD
       ? "a guess while there are few weeks"
       : "by what past forecasts of such sums were off";
-  return `√(${text(perUse)} × ${text(expectedUse)} + ${rounded(k, 3)} × ${text(expectedUse)}²): one parcel takes about ${text(perUse)}; ${rounded(k, 3)} ${seen}.`;
+  return (
+    `Of how deliveries vary, of how much one parcel takes (about ${text(amountOfUnits(spread.perUse))}) and of how ` +
+    `far sums are off: ${rounded(Math.sqrt(k) * 100, 1)} % of the use over ${openDays} days, ${seen}.`
+  );
 }
 
 function positionWords(question: ExplanationQuestion, text: AmountText): string {

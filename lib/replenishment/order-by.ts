@@ -1,63 +1,56 @@
-import { type ClosedCalendar, lastOpenDay, nextOpenDay } from "#lib/forecast/open-days";
+import { type ClosedCalendar, lastOpenDay } from "#lib/forecast/open-days";
+import { arrivalChances } from "#lib/replenishment/lead-time/arrival-chances";
+import type { SupplierDelivery } from "#lib/replenishment/lead-time/supplier-delivery";
+import { chanceToLast, type RunOut, type RunOutQuestion } from "#lib/replenishment/run-out";
 import { addDays, type Day, daysBetween, maxDay } from "#lib/units/day";
 
-/**
- * Arrival day: when an order placed on a day comes; on a closed day it comes on the next open one.
- *
- * @param orderedOn the day the order is placed
- * @param leadTimeDays days from order to shelf, a whole number from 0
- * @param calendar closed days
- * @example arrivalDay(day("2026-11-25"), 9, []) // 2026-12-04
- */
-export function arrivalDay(orderedOn: Day, leadTimeDays: number, calendar: ClosedCalendar): Day {
-  return nextOpenDay(addDays(orderedOn, leadTimeDays), calendar);
-}
-
-/** How long the stock must last when nothing is ordered today. */
-export type ProtectionInterval = {
-  /** an order placed at the next check comes on this day */
-  readonly until: Day;
-  /** days from today until then */
-  readonly days: number;
+/** What a day for an order is asked of. */
+export type OrderByQuestion = Pick<RunOutQuestion, "today" | "forecast" | "calendar"> & {
+  readonly delivery: SupplierDelivery;
+  /** the careful run-out day, and what is counted until then */
+  readonly runOut: RunOut;
+  /** wanted chance that stock lasts until the delivery */
+  readonly level: number;
 };
 
 /**
- * Protection interval: from today until an order placed at the next check would come. The next check
- * is a review period away, or on the first open day after that.
+ * Chance that stock lasts until an order placed on a day has come.
  *
- * @param today the day of this check
- * @param leadTimeDays days from order to shelf
- * @param reviewDays days from one check to the next, a whole number from 1
- * @param calendar closed days
- * @example protectionInterval(day("2026-11-25"), { leadTimeDays: 9, reviewDays: 7 }, [])
- *   // until 2026-12-11, 16 days
+ * @param orderedOn the day the order is placed
+ * @param question the forecast, the supplier and what is counted
+ * @returns from 0 to 1
  */
-export function protectionInterval(
-  today: Day,
-  terms: { readonly leadTimeDays: number; readonly reviewDays: number },
-  calendar: ClosedCalendar,
-): ProtectionInterval {
-  const nextCheck = nextOpenDay(addDays(today, terms.reviewDays), calendar);
-  const until = arrivalDay(nextCheck, terms.leadTimeDays, calendar);
-  return { until, days: daysBetween(today, until) };
+export function chanceUntilDelivery(orderedOn: Day, question: OrderByQuestion): number {
+  const { delivery, calendar, runOut } = question;
+  const chances = arrivalChances(orderedOn, delivery, calendar).reduce(
+    (sum, { day, chance }) => sum + chance * chanceToLast(question, day, runOut.counted),
+    0,
+  );
+  return Math.min(1, chances);
 }
 
 /**
- * Order-by day: the latest open day on which an order still comes before the run-out day. When that
+ * Order-by day: the last open day on which an order still comes before stock ends, with the wanted chance. When that
  * day is past, today.
  *
- * @param runOutDay first day that starts with nothing left, careful estimate
- * @param today never earlier than this
- * @param leadTimeDays days from order to shelf
- * @param calendar closed days
- * @example orderBy(day("2026-12-07"), { today: day("2026-11-25"), leadTimeDays: 9 }, []) // 2026-11-27
+ * @param question the forecast, the supplier, the careful run-out day and the level
+ * @returns the day; null when stock lasts for ten years
  */
-export function orderBy(
-  runOutDay: Day,
-  terms: { readonly today: Day; readonly leadTimeDays: number },
-  calendar: ClosedCalendar,
-): Day {
-  const lastArrival = lastOpenDay(addDays(runOutDay, -1), calendar);
-  const latest = lastOpenDay(addDays(lastArrival, -terms.leadTimeDays), calendar);
-  return maxDay(latest, terms.today);
+export function orderBy(question: OrderByQuestion): Day | null {
+  const { today, calendar, runOut, level } = question;
+  if (runOut.day === null) return null;
+  // Surely too late on the careful day itself, unless a delivery takes no time.
+  let low = 0;
+  let high = Math.max(0, daysBetween(today, runOut.day)) + 1;
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (chanceUntilDelivery(addDays(today, middle), question) >= level) low = middle;
+    else high = middle;
+  }
+  return openDayUntil(addDays(today, low), today, calendar);
+}
+
+/** The last open day until then, or today. */
+function openDayUntil(last: Day, today: Day, calendar: ClosedCalendar): Day {
+  return maxDay(lastOpenDay(last, calendar), today);
 }

@@ -1,3 +1,4 @@
+import type { SupplierDelivery } from "#lib/replenishment/lead-time/supplier-delivery";
 import type { Amount } from "#lib/units/amount";
 
 /** A supplier's pack and its prices, as far as the check needs them. */
@@ -5,14 +6,18 @@ export type CheckOffer = {
   readonly offerId: string;
   readonly supplierId: string;
   readonly supplierName: string;
-  readonly leadTimeDays: number;
+  readonly delivery: SupplierDelivery;
   /** the pack in words, "roll of 300 ft" */
   readonly pack: string;
   readonly packAmount: Amount;
   /** landed price of one pack in minor units, null when not known */
   readonly priceMinor: number | null;
-  /** from so many packs on, every pack costs this */
+  /** from so many packs on it costs this */
   readonly breaks: readonly { readonly fromPacks: number; readonly priceMinor: number }[];
+  /** whether a break's price counts for every pack or for those from it on */
+  readonly breakKind: "all-units" | "incremental";
+  /** room of one pack at home, millilitres; null where not known */
+  readonly volumeMl: number | null;
 };
 
 /**

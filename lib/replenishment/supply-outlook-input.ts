@@ -2,6 +2,7 @@ import type { ClosedSpan } from "#lib/forecast/open-days";
 import type { SupplyForecast } from "#lib/forecast/shop/subject-forecast";
 import type { DayUse } from "#lib/forecast/weekly-use";
 import type { Arrival } from "#lib/replenishment/run-out";
+import type { ServiceGoal } from "#lib/replenishment/service-goal";
 import type { CheckOffer } from "#lib/replenishment/suggested-packs";
 import type { Amount } from "#lib/units/amount";
 import type { Day } from "#lib/units/day";
@@ -23,6 +24,8 @@ export type SupplyOutlookInput = {
   /** null where the supply is not used */
   readonly forecast: SupplyForecast | null;
   readonly offers: readonly CheckOffer[];
+  /** its own goal, or null for the shop's */
+  readonly goal: ServiceGoal | null;
 };
 
 /** What the shop has decided. */
@@ -31,8 +34,7 @@ export type ShopTerms = {
   readonly weekStartsOn: number;
   /** days from one check to the next, a whole number from 1 */
   readonly reviewDays: number;
-  /** wanted share of protection intervals without a shortage, between 0 and 1 */
-  readonly serviceLevel: number;
+  readonly goal: ServiceGoal;
   /** weeks of use that an order should bring above the reorder point */
   readonly coverWeeks: number;
   readonly closed: readonly ClosedSpan[];

@@ -1,8 +1,13 @@
 import type { SupplyForecast } from "#lib/forecast/shop/subject-forecast";
 import type { CheckRow } from "#lib/replenishment/check-row";
+import { plainTerms } from "#lib/replenishment/lead-time/delivery-terms";
+import { latenessBelief } from "#lib/replenishment/lead-time/lateness-belief";
+import type { SupplierDelivery } from "#lib/replenishment/lead-time/supplier-delivery";
+import type { CheckOffer } from "#lib/replenishment/suggested-packs";
 import type { ShopTerms } from "#lib/replenishment/supply-outlook-input";
 import { weeklyCheck } from "#lib/replenishment/weekly-check";
 import { AMOUNT_PER_UNIT, type Amount, amount, amountOfUnits, unitsOf } from "#lib/units/amount";
+import type { Day } from "#lib/units/day";
 import { offerId } from "#prisma/demo/demo-buying";
 import type { DemoCalendar } from "#prisma/demo/demo-calendar";
 import {
@@ -46,7 +51,7 @@ export function demoTargets(
   const terms: ShopTerms = {
     weekStartsOn: DEMO_SHOP.weekStartsOn,
     reviewDays: DEMO_SHOP.reviewDays,
-    serviceLevel: DEMO_SHOP.servicePerMille / 1000,
+    goal: { kind: "cycles", level: DEMO_SHOP.servicePerMille / 1000 },
     coverWeeks: DEMO_SHOP.coverWeeks,
     closed: calendar.closed,
     currency: DEMO_SHOP.currency,
@@ -62,8 +67,9 @@ export function demoTargets(
     useByDay: [],
     firstDay: calendar.firstDay,
     forecast: forecast.get(offer.supplyId) ?? null,
-    offers: [offer, ...DEMO_OTHER_OFFERS.filter((other) => other.supplyId === offer.supplyId)].map(
-      checkOffer,
+    goal: null,
+    offers: [offer, ...DEMO_OTHER_OFFERS.filter((other) => other.supplyId === offer.supplyId)].map((each) =>
+      checkOffer(each, calendar.today),
     ),
   }));
   const { rows } = weeklyCheck(inputs, terms, calendar.today);
@@ -79,16 +85,25 @@ function target(row: CheckRow): Amount {
   return amount(Math.max(1, Math.floor(units)) * AMOUNT_PER_UNIT);
 }
 
-function checkOffer(offer: DemoOffer) {
+function checkOffer(offer: DemoOffer, today: Day): CheckOffer {
   const supplier = DEMO_SUPPLIERS.find((each) => each.id === offer.supplierId);
   return {
     offerId: offerId(offer),
     supplierId: offer.supplierId,
     supplierName: supplier?.name ?? "",
-    leadTimeDays: supplier?.leadTimeDays ?? 0,
+    delivery: deliveryOf(supplier?.leadTimeDays ?? 0, today),
     pack: offer.pack,
     packAmount: amount(offer.units * AMOUNT_PER_UNIT),
     priceMinor: offer.priceMinor,
     breaks: offer.breaks,
+    breakKind: "all-units",
+    volumeMl: null,
+  };
+}
+
+function deliveryOf(promisedDays: number, today: Day): SupplierDelivery {
+  return {
+    terms: plainTerms(promisedDays),
+    belief: latenessBelief([], { promisedDays, orderedOn: today }),
   };
 }

@@ -17,7 +17,7 @@ import { readText, writtenText } from "./forecast-text";
 import { type Shop, shopOf } from "./shop";
 
 /** Raised when the reckoning changes, so that what an older one made is made anew. */
-const EDITION = 1;
+const EDITION = 2;
 /** Stands in the row while a forecast is being made. */
 const BEING_MADE = 0;
 /** Forecasts of so many days are kept: the running week's, and some that were asked for. */

@@ -22,4 +22,8 @@ export const PLAIN_SUPPLY: Omit<Supply, "id" | "name" | "kind" | "useUnit"> = {
   note: null,
   retired: false,
   position: 0,
+  goal: null,
+  goalPerMille: null,
+  shelfLifeDays: null,
+  lastUseOn: null,
 };

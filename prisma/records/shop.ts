@@ -1,8 +1,14 @@
 import { type Database, inTransaction, type Transaction } from "../client";
+import { type BuyingTerms, goalOf } from "./buying-terms";
 import { staleForecasts } from "./stale-forecasts";
 
 /** The shop's own settings. */
-export type Shop = {
+export type Shop = ShopBasics & BuyingTerms;
+
+/** A shop as saved: terms of buying that are not given stay as they are, or as usual for a new shop. */
+export type ShopToSave = ShopBasics & Partial<BuyingTerms>;
+
+type ShopBasics = {
   readonly name: string;
   readonly timeZone: string;
   readonly currency: string;
@@ -19,14 +25,14 @@ export type Shop = {
 };
 
 /** What a record needs to know of the shop. */
-export type ShopTerms = Pick<Shop, "timeZone" | "currency" | "weekStartsOn" | "measures">;
+export type ShopTerms = Pick<Shop, "timeZone" | "currency" | "minorDigits" | "weekStartsOn" | "measures">;
 
 const SHOP_ID = "shop";
 
 /** The shop, or null before it is set up. */
 export async function shopOf(db: Database): Promise<Shop | null> {
   const row = await db.shop.findUnique({ where: { id: SHOP_ID }, omit: { id: true } });
-  return row === null ? null : { ...row, measures: measuresOf(row) };
+  return row === null ? null : { ...row, measures: measuresOf(row), goal: goalOf(row.goal) };
 }
 
 /**
@@ -36,9 +42,14 @@ export async function shopOf(db: Database): Promise<Shop | null> {
  */
 export async function shopIn(tx: Transaction): Promise<ShopTerms> {
   const [row] = await tx.$queryRaw<(Omit<ShopTerms, "measures"> & { measures: string })[]>`
-    SELECT "timeZone", "currency", "weekStartsOn", "measures" FROM "Shop" WHERE "id" = ${SHOP_ID}`;
+    SELECT "timeZone", "currency", "minorDigits", "weekStartsOn", "measures" FROM "Shop" WHERE "id" = ${SHOP_ID}`;
   if (row === undefined) throw new Error("The shop is not set up yet: save it under Setup first");
-  return { ...row, weekStartsOn: Number(row.weekStartsOn), measures: measuresOf(row) };
+  return {
+    ...row,
+    minorDigits: Number(row.minorDigits),
+    weekStartsOn: Number(row.weekStartsOn),
+    measures: measuresOf(row),
+  };
 }
 
 function measuresOf(row: { readonly measures: string }): Shop["measures"] {
@@ -46,7 +57,7 @@ function measuresOf(row: { readonly measures: string }): Shop["measures"] {
 }
 
 /** Saves the shop's settings. */
-export async function saveShop(db: Database, shop: Shop): Promise<void> {
+export async function saveShop(db: Database, shop: ShopToSave): Promise<void> {
   await inTransaction(db, async (tx) => {
     await tx.shop.upsert({ where: { id: SHOP_ID }, create: { id: SHOP_ID, ...shop }, update: shop });
     await staleForecasts(tx);

@@ -10,9 +10,11 @@ import { type Day, day } from "#lib/units/day";
 import { instant, shopDay } from "#lib/units/instant";
 import type { UseUnit } from "#lib/units/use-unit";
 import { type Database, inTransaction } from "../client";
+import { goalOf } from "./buying-terms";
 import { closedSpansOf } from "./closed-spans";
 import { forecastOn } from "./forecasts";
 import { shopOf } from "./shop";
+import { type DeliveryRecord, supplierDeliveries } from "./supplier-deliveries";
 import { supplyHistories } from "./supply-histories";
 
 /**
@@ -27,28 +29,35 @@ export async function checkInputs(
 ): Promise<{ inputs: SupplyOutlookInput[]; terms: ShopTerms } | null> {
   const shop = await shopOf(db);
   if (shop === null) return null;
-  const [supplies, histories, forecast, counts, lines, offers, first, closed] = await Promise.all([
-    db.supply.findMany({ where: { retired: false }, orderBy: [{ position: "asc" }, { name: "asc" }] }),
-    supplyHistories(db, today),
-    forecastOn(db, today),
-    db.count.groupBy({ by: ["supplyId"], where: { countedDay: { lte: today } }, _max: { countedAt: true } }),
-    db.purchaseLine.findMany({
-      where: {
-        purchase: { placedOn: { lte: today } },
-        AND: [
-          { OR: [{ closedOn: null }, { closedOn: { gt: today } }] },
-          { OR: [{ restSince: null }, { restSince: { lte: today } }] },
-        ],
-      },
-    }),
-    db.offer.findMany({
-      where: { retired: false, supplier: { retired: false } },
-      include: { supplier: true, breaks: { orderBy: { fromPacks: "asc" } } },
-      orderBy: { id: "asc" },
-    }),
-    db.parcelDay.findFirst({ orderBy: { day: "asc" }, select: { day: true } }),
-    closedSpansOf(db),
-  ]);
+  const [supplies, histories, forecast, counts, lines, offers, deliveries, first, closed] = await Promise.all(
+    [
+      db.supply.findMany({ where: { retired: false }, orderBy: [{ position: "asc" }, { name: "asc" }] }),
+      supplyHistories(db, today),
+      forecastOn(db, today),
+      db.count.groupBy({
+        by: ["supplyId"],
+        where: { countedDay: { lte: today } },
+        _max: { countedAt: true },
+      }),
+      db.purchaseLine.findMany({
+        where: {
+          purchase: { state: "placed", placedOn: { lte: today } },
+          AND: [
+            { OR: [{ closedOn: null }, { closedOn: { gt: today } }] },
+            { OR: [{ restSince: null }, { restSince: { lte: today } }] },
+          ],
+        },
+      }),
+      db.offer.findMany({
+        where: { retired: false, supplier: { retired: false } },
+        include: { supplier: true, breaks: { orderBy: { fromPacks: "asc" } } },
+        orderBy: { id: "asc" },
+      }),
+      supplierDeliveries(db, today),
+      db.parcelDay.findFirst({ orderBy: { day: "asc" }, select: { day: true } }),
+      closedSpansOf(db),
+    ],
+  );
   const countedAts = new Map(counts.map((count) => [count.supplyId, count._max.countedAt]));
   const inputs = supplies.map((supply): SupplyOutlookInput => {
     const history = histories.get(supply.id);
@@ -68,30 +77,42 @@ export async function checkInputs(
       useByDay: history?.useByDay ?? [],
       firstDay: first === null ? null : day(first.day),
       forecast: forecast?.supplies.get(supply.id) ?? null,
+      goal:
+        supply.goal === null || supply.goalPerMille === null
+          ? null
+          : { kind: goalOf(supply.goal), level: supply.goalPerMille / 1000 },
       offers: offers
         .filter((offer) => offer.supplyId === supply.id)
         .map((offer) => ({
           offerId: offer.id,
           supplierId: offer.supplierId,
           supplierName: offer.supplier.name,
-          leadTimeDays: offer.supplier.leadTimeDays,
+          delivery: deliveryOf(deliveries, offer.supplierId),
           pack: offer.pack,
           packAmount: amount(Number(offer.packAmount)),
           priceMinor: offer.priceMinor,
           breaks: offer.breaks.map((row) => ({ fromPacks: row.fromPacks, priceMinor: row.priceMinor })),
+          breakKind: offer.breakKind === "incremental" ? ("incremental" as const) : ("all-units" as const),
+          volumeMl: offer.volumeMl,
         })),
     };
   });
   const terms: ShopTerms = {
     weekStartsOn: shop.weekStartsOn,
     reviewDays: shop.reviewDays,
-    serviceLevel: shop.servicePerMille / 1000,
+    goal: { kind: shop.goal, level: shop.servicePerMille / 1000 },
     coverWeeks: shop.coverWeeks,
     closed: closed.map((span) => ({ fromDay: day(span.fromDay), toDay: day(span.toDay) })),
     currency: shop.currency,
     minorDigits: shop.minorDigits,
   };
   return { inputs, terms };
+}
+
+function deliveryOf(deliveries: ReadonlyMap<string, DeliveryRecord>, supplierId: string): DeliveryRecord {
+  const found = deliveries.get(supplierId);
+  if (found === undefined) throw new RangeError(`The supplier ${supplierId} of an offer is not in use`);
+  return found;
 }
 
 /** The weekly check as of a day, or null before the shop is set up. */

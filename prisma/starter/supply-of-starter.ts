@@ -1,4 +1,5 @@
 import { type Amount, amountOfUnits } from "#lib/units/amount";
+import { PLAIN_SUPPLY } from "#prisma/records/plain-supply";
 import type { Supply } from "#prisma/records/supplies";
 import type { StarterSupply } from "#prisma/starter/starter-supply";
 
@@ -15,6 +16,7 @@ const MICROMETRES_PER_INCH = 25_400;
 export function supplyOfStarter(starter: StarterSupply, position: number): Supply {
   const [length, width, height] = starter.inches;
   return {
+    ...PLAIN_SUPPLY,
     id: starter.id,
     name: starter.name,
     kind: starter.kind,
@@ -30,14 +32,10 @@ export function supplyOfStarter(starter: StarterSupply, position: number): Suppl
     coreUm: micrometres(starter.roll?.coreInches),
     fullUm: micrometres(starter.roll?.fullInches),
     fullAmount: units(starter.roll?.fullUnits),
-    coreMassMg: null,
     sheetNm: starter.sheetNm ?? null,
     wall: starter.kind === "carton" ? "single" : null,
-    rating: null,
-    ratedMassMg: null,
     guessed: true,
     note: starter.note,
-    retired: false,
     position,
   };
 }

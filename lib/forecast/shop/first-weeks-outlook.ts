@@ -1,6 +1,6 @@
 import { patternOfUse } from "#lib/forecast/pattern-of-use";
 import { comingPath, STEPS } from "#lib/forecast/shop/coming-path";
-import { type FirstWeeks, firstWeeksDispersions } from "#lib/forecast/shop/first-weeks";
+import { type FirstWeeks, firstWeeksDispersions, weekDispersion } from "#lib/forecast/shop/first-weeks";
 import { usedOverCard } from "#lib/forecast/shop/recipe-route";
 import type { ShopGround } from "#lib/forecast/shop/shop-ground";
 import type { ShopHistory, SupplyUseHistory } from "#lib/forecast/shop/shop-history";
@@ -130,11 +130,16 @@ function outlook(
   { ground, belief }: Pick<FirstWeeksGround, "ground" | "belief">,
   { rate, events, perUse, whole, values, factors }: Rate,
 ): SubjectOutlook {
+  const unsure = {
+    events: Math.max(events, LEAST_EVENTS),
+    weeks: belief.parcels.weeks,
+    week: weekDispersion(values, perUse),
+  };
   const flat = { forecast: (steps: number) => new Array<number>(steps).fill(rate) };
   return {
     coming: {
       path: comingPath(flat, { coming: ground.coming, factors }),
-      spread: { perUse, whole, dispersions: firstWeeksDispersions(Math.max(events, LEAST_EVENTS), STEPS) },
+      spread: { perUse, whole, dispersions: firstWeeksDispersions(unsure, STEPS) },
       method: FIRST_WEEKS_METHOD,
       weeksSeen: belief.weeksSeen,
       guessedShare: belief.guessedShare,

@@ -1,17 +1,20 @@
 import { describe, expect, it } from "vitest";
 import { bestOffer, offerPacks } from "#lib/replenishment/best-offer";
 import { amountOfUnits } from "#lib/units/amount";
+import { onTime } from "./on-time";
 
 const offer = {
   offerId: "small",
   supplierId: "marram",
   supplierName: "Marram",
-  leadTimeDays: 9,
+  delivery: onTime(9),
   pack: "roll of 175 ft",
   packAmount: amountOfUnits(175),
   priceMinor: 2625,
   breaks: [],
-};
+  breakKind: "all-units",
+  volumeMl: null,
+} as const;
 const large = { ...offer, offerId: "large", packAmount: amountOfUnits(300), priceMinor: 3800 };
 const unknown = { ...offer, offerId: "unknown", priceMinor: null };
 
@@ -37,7 +40,7 @@ describe("best offer", () => {
   });
 
   it("prefers the shorter lead time between equals, and needs no price at all", () => {
-    const sooner = { ...unknown, offerId: "sooner", leadTimeDays: 2 };
+    const sooner = { ...unknown, offerId: "sooner", delivery: onTime(2) };
     const best = bestOffer([
       { offer: unknown, packs: 1 },
       { offer: sooner, packs: 1 },

@@ -3,30 +3,30 @@ import { checkAction } from "#lib/replenishment/check-action";
 import { day } from "#lib/units/day";
 
 const today = day("2026-11-25");
-const actionFor = (orderBy: string | null, without: string | null = orderBy) =>
+const actionFor = (isDue: boolean, orderBy: string | null, isDueWithoutArrivals = isDue) =>
   checkAction({
     today,
-    reviewDays: 7,
+    isDue,
+    isDueWithoutArrivals,
     orderByDate: orderBy === null ? null : day(orderBy),
-    orderByWithoutArrivals: without === null ? null : day(without),
   });
 
 describe("action", () => {
   it.each([
-    ["2026-11-25", "order-today"],
-    ["2026-11-26", "order-this-week"],
-    ["2026-12-01", "order-this-week"],
-    ["2026-12-02", "order-later"],
-    ["2026-12-30", "order-later"],
-    ["2026-12-31", "enough"],
-    [null, "enough"],
-  ])("an order due by %s is %s", (orderBy, action) => {
-    expect(actionFor(orderBy)).toBe(action);
+    [true, "2026-11-25", "order-today"],
+    [true, "2026-11-26", "order-this-week"],
+    [true, null, "order-today"],
+    [false, "2026-12-02", "order-later"],
+    [false, "2026-12-30", "order-later"],
+    [false, "2026-12-31", "enough"],
+    [false, null, "enough"],
+  ])("due %s by %s is %s", (isDue, orderBy, action) => {
+    expect(actionFor(isDue, orderBy)).toBe(action);
   });
 
   it("is on-its-way where only what is on order puts the order off", () => {
-    expect(actionFor("2026-12-30", "2026-12-01")).toBe("on-its-way");
-    expect(actionFor("2027-05-30", "2026-11-25")).toBe("on-its-way");
-    expect(actionFor("2026-11-27", "2026-11-25")).toBe("order-this-week");
+    expect(actionFor(false, "2026-12-30", true)).toBe("on-its-way");
+    expect(actionFor(false, null, true)).toBe("on-its-way");
+    expect(actionFor(true, "2026-11-27", true)).toBe("order-this-week");
   });
 });

@@ -3,15 +3,17 @@ import type { SupplyForecast } from "#lib/forecast/shop/subject-forecast";
 import { guess } from "#lib/replenishment/guess";
 import { protectionPlan } from "#lib/replenishment/protection-plan";
 import { day } from "#lib/units/day";
+import { onTime } from "./on-time";
 import { supplyForecast } from "./supply-forecast";
 
 const planOf = (changes: Partial<SupplyForecast>) =>
   protectionPlan({
     forecast: supplyForecast(10, changes),
     today: day("2026-11-25"),
-    leadTimeDays: 7,
+    delivery: onTime(7),
     reviewDays: 7,
-    serviceLevel: 0.95,
+    goal: { kind: "cycles", level: 0.95 },
+    coverWeeks: 6,
     calendar: [],
   });
 const firstWeeks = (weeksSeen: number) => planOf({ method: "first weeks", weeksSeen });

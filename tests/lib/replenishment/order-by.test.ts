@@ -1,68 +1,78 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { closedCalendar } from "#lib/forecast/open-days";
-import { arrivalDay, orderBy, protectionInterval } from "#lib/replenishment/order-by";
+import { chanceUntilDelivery, type OrderByQuestion, orderBy } from "#lib/replenishment/order-by";
+import { carefulRunOut, type RunOutQuestion } from "#lib/replenishment/run-out";
+import { amountOfUnits } from "#lib/units/amount";
 import { addDays, day } from "#lib/units/day";
+import { onTime } from "./on-time";
 
 const today = day("2026-11-25");
-const christmas = closedCalendar([{ fromDay: day("2026-12-24"), toDay: day("2027-01-03") }]);
+const sure = { perUse: 0, dispersions: [0], whole: false };
 
-describe("arrival day", () => {
-  it("is the lead time later, moved on past closed days", () => {
-    expect(arrivalDay(today, 9, [])).toBe("2026-12-04");
-    expect(arrivalDay(day("2026-12-18"), 9, christmas)).toBe("2027-01-04");
-  });
-});
-
-describe("protection interval", () => {
-  it("is the lead time and the review period", () => {
-    const terms = { leadTimeDays: 9, reviewDays: 7 };
-    expect(protectionInterval(today, terms, [])).toEqual({ until: "2026-12-11", days: 16 });
-  });
-
-  it("waits for the shop to open, for the check and for the delivery", () => {
-    const terms = { leadTimeDays: 3, reviewDays: 7 };
-    expect(protectionInterval(day("2026-12-18"), terms, christmas)).toEqual({
-      until: "2027-01-07",
-      days: 20,
-    });
-  });
-});
+/** Ten a day are used. */
+function question(units: number, changes: Partial<OrderByQuestion> = {}): OrderByQuestion {
+  const of: RunOutQuestion = {
+    today,
+    stock: amountOfUnits(units),
+    arrivals: [],
+    countedUntil: today,
+    forecast: { path: { firstWeek: day("2026-11-23"), perWeek: [70] }, spread: sure },
+    calendar: [],
+    ...changes,
+  };
+  const level = changes.level ?? 0.95;
+  return { ...of, delivery: onTime(9), level, runOut: carefulRunOut(of, level), ...changes };
+}
 
 describe("order-by day", () => {
-  it("is the latest day whose order still comes before the run-out", () => {
-    expect(orderBy(day("2026-12-07"), { today, leadTimeDays: 9 }, [])).toBe("2026-11-27");
+  it("is the last day whose order comes before stock ends", () => {
+    // 120 last for 12 days, so for the morning of 7 Dec; ordered on 28 Nov it comes then.
+    expect(orderBy(question(120))).toBe("2026-11-28");
+    expect(orderBy(question(129))).toBe("2026-11-28");
   });
 
-  it("is today when that day is past", () => {
-    expect(orderBy(day("2026-11-26"), { today, leadTimeDays: 9 }, [])).toBe(today);
+  it("is today when that day is past, and none where nothing is used", () => {
+    expect(orderBy(question(20))).toBe(today);
+    const forecast = { path: { firstWeek: day("2026-11-23"), perWeek: [0] }, spread: sure };
+    expect(orderBy(question(20, { forecast }))).toBeNull();
   });
 
-  it("moves back before a closure", () => {
-    expect(orderBy(day("2027-01-04"), { today, leadTimeDays: 2 }, christmas)).toBe("2026-12-21");
-    expect(orderBy(day("2027-01-05"), { today, leadTimeDays: 2 }, christmas)).toBe("2026-12-23");
+  it("moves back before a closure of the shop", () => {
+    const calendar = closedCalendar([{ fromDay: day("2026-12-03"), toDay: day("2026-12-10") }]);
+    // 80 last until 2 Dec, and over the closed days until 11 Dec: 2 days before that it is closed, so 2 Dec.
+    expect(orderBy(question(80, { calendar, delivery: onTime(2) }))).toBe("2026-12-02");
   });
 
-  it("an order on that day comes before the run-out, one on a later open day does not", () => {
-    const days = fc.integer({ min: 0, max: 60 });
+  it("leaves room for late deliveries as far as the goal asks for it", () => {
+    const belief = {
+      chances: [
+        { daysLate: 0, chance: 0.92 },
+        { daysLate: 4, chance: 0.08 },
+      ],
+      promiseShare: 0,
+      deliveries: 20,
+    };
+    const late = { delivery: { ...onTime(9), belief } };
+    expect(orderBy(question(150, { ...late, level: 0.9 }))).toBe("2026-12-01");
+    expect(orderBy(question(150, { ...late, level: 0.95 }))).toBe("2026-11-27");
+    expect(chanceUntilDelivery(day("2026-11-28"), question(150, late))).toBeCloseTo(0.92, 12);
+  });
+
+  it("keeps the chance on that day, and on no later open day", () => {
+    const spread = { perUse: 6, dispersions: [0.08, 0.05], whole: false };
     fc.assert(
       fc.property(
-        days,
+        fc.integer({ min: 1, max: 900 }),
         fc.integer({ min: 0, max: 20 }),
-        days,
-        fc.integer({ min: 0, max: 12 }),
-        (run, lead, at, long) => {
-          const calendar = closedCalendar([
-            { fromDay: addDays(today, at + 1), toDay: addDays(today, at + 1 + long) },
-          ]);
-          const end = addDays(today, run);
-          const found = orderBy(end, { today, leadTimeDays: lead }, calendar);
-          fc.pre(found > today);
-          const later = [...Array(40).keys()]
-            .map((step) => addDays(found, step + 1))
-            .find((each) => arrivalDay(each, 0, calendar) === each);
-          expect(arrivalDay(found, lead, calendar) < end).toBe(true);
-          expect(later !== undefined && arrivalDay(later, lead, calendar) >= end).toBe(true);
+        fc.constantFrom(0.8, 0.9, 0.98),
+        (units, lead, level) => {
+          const forecast = { path: { firstWeek: day("2026-11-23"), perWeek: [70, 40, 90] }, spread };
+          const of = question(units, { forecast, delivery: onTime(lead), level });
+          const found = orderBy(of);
+          fc.pre(found !== null && found > today);
+          expect(chanceUntilDelivery(found ?? today, of)).toBeGreaterThanOrEqual(level);
+          expect(chanceUntilDelivery(addDays(found ?? today, 1), of)).toBeLessThan(level);
         },
       ),
     );

@@ -4,7 +4,7 @@ import type { ShopTerms } from "#lib/replenishment/weekly-check";
 export const TERMS: ShopTerms = {
   weekStartsOn: 1,
   reviewDays: 7,
-  serviceLevel: 0.95,
+  goal: { kind: "cycles", level: 0.95 },
   coverWeeks: 6,
   closed: [],
   currency: "USD",

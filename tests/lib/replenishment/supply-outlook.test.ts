@@ -24,6 +24,7 @@ const paper: SupplyOutlookInput = {
   firstDay,
   forecast: supplyForecast(98),
   offers: [],
+  goal: null,
 };
 
 function outlook(more: Partial<SupplyOutlookInput>) {
@@ -108,7 +109,7 @@ describe("outlook of a supply", () => {
     expect(outlook({}).explanation.map((line) => line.label)).toEqual([
       "Used in the last weeks",
       "Use a week",
-      "Protection interval",
+      "Lead time",
       "Expected use",
       "Typical error",
       "Reorder point",

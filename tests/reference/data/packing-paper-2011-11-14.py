@@ -17,10 +17,12 @@ import math
 from collections import defaultdict
 from datetime import date, timedelta
 from fractions import Fraction
+from functools import cache
 from pathlib import Path
 
 import numpy as np
-from scipy.optimize import minimize, minimize_scalar
+from scipy.integrate import quad
+from scipy.optimize import brentq, minimize, minimize_scalar
 from scipy.stats import gamma
 
 HERE = Path(__file__).parent
@@ -36,6 +38,7 @@ FIRST_LOOK = 4
 POOL_WEIGHT = 10
 PARTS = 12_000
 REVIEW_DAYS, LEAD_DAYS, COVER_WEEKS, SERVICE = 7, 4, 6, 0.95
+LATE_STEP, KEPT = 1, [0.65, 0.2, 0.1, 0.05]  # how a promise is kept before any delivery is recorded
 
 shop = json.loads((HERE / "giftware-shop.json").read_text())
 
@@ -372,6 +375,7 @@ def pooled_k(h):
     return float(np.mean([own_k(supply, h)[0] for supply in SUPPLIES]))
 
 
+@cache
 def k_of(supply, h):
     own, looks = own_k(supply, h)
     n = looks / h
@@ -422,25 +426,53 @@ def main():
         print(f"k({h}): own {own:.8f} from {looks} looks, pooled {pooled_k(h):.8f}, k {k_of(SUPPLY, h):.8f}")
         print("  ", {supply: round(float(own_k(supply, h)[0]), 6) for supply in SUPPLIES})
 
-    days = REVIEW_DAYS + LEAD_DAYS
-    m = w * days / 7
-    k = k_of(SUPPLY, 1) + (days / 7 - 1) * (k_of(SUPPLY, 2) - k_of(SUPPLY, 1))
-    variance = float(per_use(SUPPLY)) * m + k * m * m
-    point = gamma.ppf(SERVICE, m * m / variance, scale=variance / m)
-    expected_parts, point_parts = math.floor(m * PARTS), math.ceil(point * PARTS)
-    safety_parts = point_parts - expected_parts
-    print(f"{days} days: mean {m:.6f}, k {k:.8f}, variance {variance:.4f}, deviation {math.sqrt(variance):.6f}")
-    print(f"reorder point {point:.6f} sheets; parts: expected {expected_parts}, safety stock {safety_parts}, "
-          f"reorder point {point_parts}, deviation {math.sqrt(variance) * PARTS:.1f}, a week {w * PARTS:.1f}")
+    # Until a delivery it is 4 days, or as late as a promise is kept: in steps of a fifth of it, a day at least.
+    leads = list(zip([LEAD_DAYS + LATE_STEP * each for each in range(4)], KEPT))
+    review = use_over(w, REVIEW_DAYS)
+    parts = [(use_over(w, days), chance) for days, chance in leads]
+
+    def unseen_density(u):
+        """How far stock has fallen below the point when a check sees it: P(D > u) / E[D] of a week's use."""
+        return review.sf(u) / review.mean()
+
+    def lasts(point):
+        """Chance that the point covers what was unseen and what is used until the delivery."""
+        of = lambda u: unseen_density(u) * sum(chance * part.cdf(point - u) for part, chance in parts)
+        return quad(of, 0, point, limit=500, epsabs=1e-11)[0]
+
+    point = brentq(lambda each: lasts(each) - SERVICE, 1, 20 * w, xtol=1e-9)
+    unseen = quad(lambda u: u * unseen_density(u), 0, 40 * w, limit=500)[0]
+    unseen_square = quad(lambda u: u * u * unseen_density(u), 0, 40 * w, limit=500)[0]
+    lead_mean = sum(chance * part.mean() for part, chance in parts)
+    lead_square = sum(chance * (part.var() + part.mean() ** 2) for part, chance in parts)
+    deviation = math.sqrt(unseen_square - unseen**2 + lead_square - lead_mean**2)
+    print(f"unseen {unseen:.6f} = E[D^2]/(2E[D]) {(review.var() + review.mean() ** 2) / 2 / review.mean():.6f}, "
+          f"until the delivery {lead_mean:.6f}, expected {unseen + lead_mean:.6f}, deviation {deviation:.6f}")
+    print(f"reorder point {point:.6f} sheets, safety stock {point - unseen - lead_mean:.6f}")
 
     have = float(on_hand())
-    likely, careful = have * 7 / w, (have - safety_parts / PARTS) * 7 / w
-    careful_day = TODAY + timedelta(max(0, math.ceil(careful)))
-    order_by = careful_day - timedelta(1 + LEAD_DAYS)
-    up_to = point_parts / PARTS + COVER_WEEKS * w
+    likely = have * 7 / w
+    careful = next(days for days in range(1, 100) if use_over(w, days).cdf(have) < SERVICE)
+
+    def in_time(after):
+        return sum(chance * use_over(w, after + days).cdf(have) for days, chance in leads)
+
+    in_time_days = [after for after in range(0, 30) if in_time(after) >= SERVICE]
+    order_by = TODAY + timedelta(max(in_time_days, default=0))
+    up_to = point + COVER_WEEKS * w
     print(f"on hand {have}, {used_to_today} used; likely {likely:.4f} days, {TODAY + timedelta(math.ceil(likely))}; "
-          f"careful {careful:.4f} days, {careful_day}; order by {order_by}")
+          f"careful {TODAY + timedelta(careful)}; in time if ordered in 0, 1, 2 days {[round(in_time(each), 6) for each in range(3)]}; "
+          f"order by {order_by}")
     print(f"up to {up_to:.4f}, short of {up_to - have:.4f} = {(up_to - have) / 416:.4f} bundles")
+
+
+def use_over(w, days):
+    """Use over so many days: a gamma distribution of its mean and variance."""
+    m = w * days / 7
+    whole = min(2, max(1, math.ceil(days / 7)))
+    k = k_of(SUPPLY, 1) if days <= 7 else k_of(SUPPLY, 1) + (days / 7 - 1) * (k_of(SUPPLY, whole) - k_of(SUPPLY, 1))
+    variance = float(per_use(SUPPLY)) * m + k * m * m
+    return gamma(m * m / variance, scale=variance / m)
 
 
 if __name__ == "__main__":

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { firstWeeks, firstWeeksDispersions } from "#lib/forecast/shop/first-weeks";
+import { firstWeeks, firstWeeksDispersions, weekDispersion } from "#lib/forecast/shop/first-weeks";
 import { itemType, shopHistory, steady } from "./shop-history-fixture";
 
 const empty = shopHistory([itemType("mug", [])]);
@@ -74,17 +74,18 @@ describe("belief in a shop's first weeks", () => {
 
 describe("spread in the first weeks", () => {
   it("is the doubt of the rate and what weeks differ by", () => {
-    // 1 / 20 + 0.25, 1 / 20 + 0.25 / 2
-    const [one, two] = firstWeeksDispersions(20, 2);
-    expect(one).toBeCloseTo(0.3, 12);
-    expect(two).toBeCloseTo(0.175, 12);
+    // 1 / 20 + 0.25 / 5 + 0.25, 1 / 20 + 0.25 / 5 + 0.25 / 2
+    const [one, two] = firstWeeksDispersions({ events: 20, weeks: 5, week: 0.25 }, 2);
+    expect(one).toBeCloseTo(0.35, 12);
+    expect(two).toBeCloseTo(0.225, 12);
   });
 
   it("narrows as parcels come, and for longer sums, but never below the doubt of the rate", () => {
     const events = fc.double({ min: 0.5, max: 500, noNaN: true });
     fc.assert(
       fc.property(events, fc.double({ min: 0.1, max: 50, noNaN: true }), (few, more) => {
-        const [before, after] = [firstWeeksDispersions(few, 13), firstWeeksDispersions(few + more, 13)];
+        const of = (seen: number) => firstWeeksDispersions({ events: seen, weeks: seen, week: 0.25 }, 13);
+        const [before, after] = [of(few), of(few + more)];
         for (const [step, k] of after.entries()) {
           expect(k).toBeLessThan(before[step] ?? Number.NaN);
           expect(k).toBeGreaterThan(1 / (few + more));
@@ -92,5 +93,27 @@ describe("spread in the first weeks", () => {
         expect(after).toEqual(after.toSorted((a, b) => b - a));
       }),
     );
+  });
+});
+
+describe("what single weeks differ by", () => {
+  it("is a guess before four weeks, and where nothing came", () => {
+    expect(weekDispersion([3, 9, 1], 1)).toBe(0.25);
+    expect(weekDispersion([0, 0, 0, 0, 0], 1)).toBe(0.25);
+  });
+
+  it("moves to none where weeks are alike, the guess counting as one more week", () => {
+    expect(weekDispersion([5, 5, 5, 5, 5, 5, 5, 5], 1)).toBeCloseTo(0.25 / 9, 12);
+  });
+
+  it("by hand: 8 weeks of mean 4 and variance 288 / 7", () => {
+    // 41.143 × (1 + 9 / 7) = 94.04, k (94.04 - 4) / 16 = 5.6276; by chance 2 / 4 × √(2 / 7) = 0.2673;
+    // 5.6276² / (5.6276 + 0.2673) = 5.3725, and (8 × 5.3725 + 0.25) / 9.
+    const weeks = [0, 0, 0, 0, 0, 4, 12, 16];
+    expect(weekDispersion(weeks, 1)).toBeCloseTo((8 * 5.3725 + 0.25) / 9, 3);
+  });
+
+  it("is more where weeks differ more", () => {
+    expect(weekDispersion([1, 9, 0, 8, 2, 10], 1)).toBeGreaterThan(weekDispersion([4, 6, 5, 4, 6, 5], 1));
   });
 });
