@@ -10,7 +10,8 @@ const ARROWS: Readonly<Record<string, readonly string[]>> = {
   packing: ["units"],
   forecast: ["units", "statistics"],
   replenishment: ["units", "statistics", "forecast"],
-  purchasing: ["units", "statistics", "forecast", "replenishment"],
+  optimisation: ["units"],
+  purchasing: ["units", "statistics", "forecast", "replenishment", "optimisation"],
 };
 
 const PURE_PACKAGES = ["date-fns", "simple-statistics"];
