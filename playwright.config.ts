@@ -9,7 +9,7 @@ const {
 } = process.env;
 
 // Specs that write nothing into the shop, or have a shop of their own: they run beside the journeys.
-const BESIDE = ["accessibility", "phone-screens", "first-run", "typed-early"].map(
+const BESIDE = ["accessibility", "phone-screens", "first-run", "typed-early", "trial"].map(
   (name) => `**/${name}.spec.ts`,
 );
 
