@@ -4,13 +4,18 @@ import { database } from "#prisma/client";
 import { shopOf } from "#prisma/records/shop";
 import { Message } from "./_parts/message";
 import { Page } from "./_parts/page";
+import { PlannedOrders } from "./purchase-plan/_parts/planned-orders";
+import { planAim } from "./purchase-plan/plan-aim";
 import { FirstSteps } from "./setup/_parts/first-steps";
 import { firstSteps } from "./setup/first-steps";
 import { Asks } from "./this-week/_parts/asks";
 import { CountFirst } from "./this-week/_parts/count-first";
 import { CoverTable } from "./this-week/_parts/cover-table";
-import { PlaceOrders } from "./this-week/_parts/place-orders";
+import { DraftsWaiting } from "./this-week/_parts/drafts-waiting";
+import { LastCheck } from "./this-week/_parts/last-check";
+import { Peak } from "./this-week/_parts/peak";
 import { PlacedOrder } from "./this-week/_parts/placed-order";
+import { PricesMoved } from "./this-week/_parts/prices-moved";
 import { isAnswerMissing } from "./this-week/answer-missing";
 import { askedDay } from "./this-week/asked-day";
 import { coverAxis } from "./this-week/cover-axis";
@@ -23,7 +28,7 @@ type ThisWeekProps = { readonly searchParams: Promise<Record<string, string | st
 
 /** This week: what to order today, by which day the rest, and what to count. */
 export default async function ThisWeek({ searchParams }: ThisWeekProps) {
-  const { today: text, ordered } = await searchParams;
+  const { today: text, ordered, aim: aimText, sum } = await searchParams;
   const db = await database();
   const shop = await shopOf(db);
   if (shop === null) return <NewShop />;
@@ -31,9 +36,13 @@ export default async function ThisWeek({ searchParams }: ThisWeekProps) {
   const now = instantOfTime(Date.now());
   const askedFor = asked.kind === "day" ? asked.day : null;
   const today = askedFor ?? shopDay(now, shop.timeZone);
-  const { check, drafts, openLines, parcelsLastWeek } = await thisWeekOn(db, shop, today);
+  const aim = planAim({ aim: aimText, sum }, shop.minorDigits);
+  const facts = await thisWeekOn(db, shop, { today, aim: aim.aim });
+  const { check, openLines, parcelsLastWeek } = facts;
   if (asked.kind === "none") await keepCheck(db, check, now);
   const { finding, rows, toCount } = check;
+  const names = new Map(rows.map((row) => [row.supplyId, row.supply]));
+  const nameOf = (supplyId: string) => names.get(supplyId) ?? supplyId;
   const steps = isAnswerMissing(rows) ? await firstSteps(db) : [];
   return (
     <Page finding={finding} aside={`${formatDayLong(today)}. ${weekWords(parcelsLastWeek)}`}>
@@ -45,15 +54,26 @@ export default async function ThisWeek({ searchParams }: ThisWeekProps) {
       <PlacedOrder lines={openLines.filter((line) => line.purchaseId === ordered)} asked={askedFor} />
       <FirstSteps steps={steps} />
       {rows.length === 0 ? null : <CoverTable rows={rows} axis={coverAxis(today, shop.weekStartsOn)} />}
+      <DraftsWaiting db={db} />
       <Asks>
-        <PlaceOrders
-          drafts={drafts}
-          rows={rows}
-          day={today}
+        <PlannedOrders
+          facts={facts}
+          today={today}
           asked={askedFor}
+          aim={aim}
+          sum={typeof sum === "string" ? sum : ""}
           shop={{ currency: shop.currency, minorDigits: shop.minorDigits }}
         />
-        <CountFirst toCount={toCount} rows={rows} />
+        <div>
+          <CountFirst
+            toCount={toCount}
+            rows={rows}
+            money={{ currency: shop.currency, minorDigits: shop.minorDigits }}
+          />
+          <Peak rows={facts.peak} />
+          <PricesMoved rows={facts.prices} nameOf={nameOf} />
+          <LastCheck said={facts.lastCheck} nameOf={nameOf} />
+        </div>
       </Asks>
     </Page>
   );

@@ -3,12 +3,14 @@
 import { randomUUID } from "node:crypto";
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { packPrice } from "#lib/replenishment/pack-price";
+import { linePackPrice, lineSum } from "#lib/purchasing/line-sum";
 import type { Day } from "#lib/units/day";
-import { cancelPurchaseLine, openPurchaseLines, placePurchase } from "#prisma/records/purchases";
-import { offersOf } from "#prisma/records/suppliers";
+import { draftPurchase } from "#prisma/records/purchase-drafts";
+import { cancelPurchase, placePurchase } from "#prisma/records/purchases";
+import { offersOf, suppliersOf } from "#prisma/records/suppliers";
 import { type FormState, refused, typedValues } from "../_parts/form-state";
 import { recorderOf, shopNow } from "../_parts/shop-now";
+import { expectedDelivery } from "../buying/order-lines";
 import { readMarkAsOrdered } from "./mark-as-ordered-form";
 
 /** Records an order as placed with its supplier, at the prices of the offers as they stand. */
@@ -34,7 +36,7 @@ export async function markAsOrdered(before: FormState, form: FormData): Promise<
       offerId,
       packs,
       packAmount,
-      priceMinor: packPrice(offer, packs),
+      priceMinor: linePackPrice(offer, packs),
       expectedOn,
     };
   });
@@ -43,7 +45,18 @@ export async function markAsOrdered(before: FormState, form: FormData): Promise<
       "": "An offer of this order was changed meanwhile. Load the screen again.",
     });
   }
-  await placePurchase(db, { id: purchaseId, supplierId, placedOn, note: null, lines }, await recorderOf(now));
+  const supplier = (await suppliersOf(db)).find((each) => each.id === supplierId);
+  const goodsMinor = lines.reduce((sum, line) => {
+    return sum + (lineSum(line, offers.get(line.offerId) ?? null) ?? 0);
+  }, 0);
+  const deliveryMinor = supplier === undefined ? null : expectedDelivery(supplier, goodsMinor);
+  const order = { id: purchaseId, supplierId, placedOn, deliveryMinor, note: null, lines };
+  if (reading.order.as === "draft") {
+    await draftPurchase(db, order, await recorderOf(now));
+    revalidatePath("/", "layout");
+    redirect(`/buying/${purchaseId}`);
+  }
+  await placePurchase(db, order, await recorderOf(now));
   revalidatePath("/", "layout");
   redirect(`/?${new URLSearchParams({ ordered: purchaseId, ...(today === undefined ? {} : { today }) })}`);
 }
@@ -51,8 +64,7 @@ export async function markAsOrdered(before: FormState, form: FormData): Promise<
 /** Takes an order back that was marked by mistake: the lines still open are cancelled. */
 export async function takeOrderBack(purchaseId: string, asked: Day | null): Promise<void> {
   const { db, today } = await shopNow();
-  const lines = (await openPurchaseLines(db)).filter((line) => line.purchaseId === purchaseId);
-  for (const line of lines) await cancelPurchaseLine(db, line.id, asked ?? today);
+  await cancelPurchase(db, purchaseId, asked ?? today);
   revalidatePath("/", "layout");
   redirect(asked === null ? "/" : `/?today=${asked}`);
 }

@@ -8,6 +8,8 @@ const formSchema = z.object({
   supplierId: z.string().min(1),
   placedOn: dayField,
   today: dayField.optional(),
+  /** kept as a draft instead of being marked as ordered */
+  as: z.literal("draft").optional(),
 });
 
 /** What the form of one order sends: its own key, the supplier, the day, and the packs by offer. */

@@ -1,8 +1,9 @@
-import { packPrice } from "#lib/replenishment/pack-price";
+import { packsPrice } from "#lib/replenishment/pack-price";
 import type { CheckRow } from "#lib/replenishment/weekly-check";
 import type { Amount } from "#lib/units/amount";
 import { type Day, maxDay } from "#lib/units/day";
 import type { Offer, Supplier } from "#prisma/records/suppliers";
+import { expectedDelivery } from "../buying/order-lines";
 
 /** One supply of an order that could be placed. */
 export type DraftLine = {
@@ -11,13 +12,15 @@ export type DraftLine = {
   readonly offerId: string;
   readonly pack: string;
   readonly packAmount: Amount;
-  readonly prices: Pick<Offer, "priceMinor" | "breaks">;
+  readonly prices: Pick<Offer, "priceMinor" | "breaks" | "breakKind">;
   /** Packs to start from: the suggestion where it is urgent, none where it may wait. */
   readonly packs: number;
   readonly suggestedPacks: number;
   readonly isUrgent: boolean;
   readonly orderByDate: Day | null;
   readonly expectedOn: Day;
+  /** Why the plan has it; null where there is no plan or it is not in it. */
+  readonly why: string | null;
 };
 
 /** What one supplier could be sent this week. */
@@ -75,12 +78,13 @@ function draftLine(row: CheckRow, offer: Offer): DraftLine | undefined {
     offerId: offer.id,
     pack: offer.pack,
     packAmount: offer.packAmount,
-    prices: { priceMinor: offer.priceMinor, breaks: offer.breaks },
+    prices: { priceMinor: offer.priceMinor, breaks: offer.breaks, breakKind: offer.breakKind },
     packs: isUrgent ? suggestedPacks : 0,
     suggestedPacks,
     isUrgent,
     orderByDate: row.orderByDate,
     expectedOn: row.arrivalDate,
+    why: null,
   };
 }
 
@@ -106,12 +110,11 @@ export function draftTotal(draft: PurchaseDraft, packs: Readonly<Record<string, 
   const chosen = draft.lines
     .map((line) => ({ packs: packs[line.offerId] ?? line.packs, prices: line.prices }))
     .filter((line) => line.packs > 0);
-  const prices = chosen.map((line) => ({ packs: line.packs, minor: packPrice(line.prices, line.packs) }));
-  const goodsMinor = prices.reduce((sum, line) => sum + (line.minor ?? 0) * line.packs, 0);
-  const isFree = draft.freeDeliveryMinor !== null && goodsMinor >= draft.freeDeliveryMinor;
+  const prices = chosen.map((line) => ({ minor: packsPrice(line.prices, line.packs) }));
+  const goodsMinor = prices.reduce((sum, line) => sum + (line.minor ?? 0), 0);
   return {
     goodsMinor,
-    deliveryMinor: isFree || chosen.length === 0 ? 0 : draft.deliveryMinor,
+    deliveryMinor: chosen.length === 0 ? 0 : expectedDelivery(draft, goodsMinor),
     withoutPrice: prices.filter((line) => line.minor === null).length,
     lines: chosen.length,
   };

@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import Link from "next/link";
+import type { ReactNode } from "react";
 import type { CheckRow } from "#lib/replenishment/weekly-check";
 import type { Day } from "#lib/units/day";
 import type { Shop } from "#prisma/records/shop";
@@ -14,19 +15,23 @@ type PlaceOrdersProps = {
   /** The day that the address asked for, if it did. */
   readonly asked: Day | null;
   readonly shop: Pick<Shop, "currency" | "minorDigits">;
+  /** What is said of the plan, above the orders. */
+  readonly above: ReactNode;
+  /** How the plan was made, below them. */
+  readonly below: ReactNode;
 };
 
 /** The orders of this week, one for each supplier, and the urgent supplies that nobody is known to sell. */
-export function PlaceOrders({ drafts, rows, day, asked, shop }: PlaceOrdersProps) {
+export function PlaceOrders({ drafts, rows, day, asked, shop, above, below }: PlaceOrdersProps) {
   const withoutOffer = rows.filter(
     (row) => (row.action === "order-today" || row.action === "order-this-week") && row.offerId === null,
   );
-  if (drafts.length === 0 && withoutOffer.length === 0) return null;
   return (
-    <Section title={drafts.length > 1 ? "Place these orders" : "Place this order"} rule="strong">
+    <Section title={titleOf(drafts)} rule="strong" id="plan">
+      {above}
       {drafts.map((draft) => (
         <PurchaseDraftForm
-          key={draft.supplierId}
+          key={`${draft.supplierId} ${draft.lines.map((line) => `${line.offerId} ${line.packs}`).join(" ")}`}
           draft={draft}
           purchaseId={randomUUID()}
           placedOn={day}
@@ -40,6 +45,12 @@ export function PlaceOrders({ drafts, rows, day, asked, shop }: PlaceOrdersProps
           <Link href={`/supplies/${row.supplyId}`}>Say who sells it</Link>.
         </p>
       ))}
+      {below}
     </Section>
   );
+}
+
+function titleOf(drafts: readonly PurchaseDraft[]): string {
+  if (drafts.length === 0) return "No order this week";
+  return drafts.length > 1 ? "Place these orders" : "Place this order";
 }

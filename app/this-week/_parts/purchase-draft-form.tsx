@@ -1,7 +1,7 @@
 "use client";
 
 import { useActionState, useState } from "react";
-import { packPrice } from "#lib/replenishment/pack-price";
+import { linePackPrice } from "#lib/purchasing/line-sum";
 import { formatDay } from "#lib/units/day-text";
 import { formatMoney } from "#lib/units/money";
 import { Button } from "../../_parts/button";
@@ -72,9 +72,14 @@ export function PurchaseDraftForm({ draft, purchaseId, placedOn, today, money }:
       {problems.map((problem) => (
         <Message key={problem} kind="error" title={problem} />
       ))}
-      <Button type="submit" tone="primary" isDisabled={isBusy}>
-        {isBusy ? "Marking…" : "Mark as ordered"}
-      </Button>
+      <div className={styles.ways}>
+        <Button type="submit" tone="primary" isDisabled={isBusy}>
+          {isBusy ? "Marking…" : "Mark as ordered"}
+        </Button>
+        <Button type="submit" tone="plain" name="as" value="draft" isDisabled={isBusy}>
+          Keep as a draft
+        </Button>
+      </div>
     </form>
   );
 }
@@ -99,8 +104,9 @@ function deliveryWords(draft: PurchaseDraft, total: ReturnType<typeof draftTotal
 }
 
 function lineWords(line: DraftLine, packs: number, inMoney: InMoney): string {
-  const price = packPrice(line.prices, packs);
+  const price = linePackPrice(line.prices, Math.max(1, packs));
   const cost = price === null ? "no price known" : `${inMoney(price)} a pack`;
+  if (line.why !== null) return `${cost}; ${line.why}`;
   if (line.isUrgent) return `${cost}; ${line.suggestedPacks} suggested`;
   const by = line.orderByDate === null ? "later" : `by ${formatDay(line.orderByDate)}`;
   return `${cost}; may wait: ${line.suggestedPacks} suggested ${by}`;
