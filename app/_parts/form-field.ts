@@ -12,4 +12,16 @@ export type FormField = {
   readonly required?: boolean | undefined;
   /** Shown only while a choice of the form has one of these values; see record-form.module.css. */
   readonly onlyFor?: readonly string[] | undefined;
+  /** Shown only once the form was refused with a problem at this field: a tick that lets something unusual pass. */
+  readonly onlyWhenAsked?: boolean | undefined;
+};
+
+/** Fields that belong to one thing, such as a line of an order, under its name. */
+export type FieldGroup = {
+  readonly title: string;
+  /** What is known of it. */
+  readonly note?: string | undefined;
+  readonly fields: readonly FormField[];
+  /** Closed until it is asked for. */
+  readonly isFolded?: boolean | undefined;
 };

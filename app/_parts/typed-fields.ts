@@ -7,12 +7,15 @@ import { parseMass } from "#lib/units/mass";
 import type { Measures } from "#lib/units/measures";
 import { parseMoney } from "#lib/units/money";
 import type { UseUnit } from "#lib/units/use-unit";
+import { parseVolume } from "#lib/units/volume";
 
 const MOST_LETTERS = 200;
 /** So that ten thousand packs of it still add up exactly. */
 const MOST_UNITS = 10_000_000;
 /** The largest sum that a column for money holds. */
 const MOST_MINOR = 2_147_483_647;
+/** The largest room that a column for millilitres holds: some 2,000 cubic metres. */
+const MOST_ML = 2_147_483_647;
 const DECIMAL_EXAMPLE = "12.50";
 
 /** A text that must be there. */
@@ -97,6 +100,15 @@ export function sizesTyped(measures: Measures) {
   return z.string("Write the sizes.").transform((text, context) => {
     const read = parseSizes(text, measures);
     return read.kind === "sizes" ? read : refuse(context, text, "sizes like 12 x 9 x 8 or 30 x 23 cm");
+  });
+}
+
+/** The room that something takes, with what was typed. */
+export function volumeTyped(measures: Measures) {
+  return z.string("Write how much room it takes.").transform((text, context) => {
+    const read = parseVolume(text, measures);
+    if (read.kind === "volume" && read.ml <= MOST_ML) return read;
+    return refuse(context, text, "a volume like 1.9 cu ft or 25 l, or three sides like 40 x 40 x 30 cm");
   });
 }
 

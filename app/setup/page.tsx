@@ -1,7 +1,8 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { database } from "#prisma/client";
 import { shopOf } from "#prisma/records/shop";
-import { offersOf, suppliersOf } from "#prisma/records/suppliers";
+import { closuresOf, offersOf, suppliersOf } from "#prisma/records/suppliers";
 import { suppliesOf } from "#prisma/records/supplies";
 import { Page } from "../_parts/page";
 import { RecordForm } from "../_parts/record-form";
@@ -43,9 +44,10 @@ export default async function SetupPage() {
       </Page>
     );
   }
-  const [steps, suppliers, supplies, offers] = await Promise.all([
+  const [steps, suppliers, closures, supplies, offers] = await Promise.all([
     firstSteps(db),
     suppliersOf(db),
+    closuresOf(db),
     suppliesOf(db),
     offersOf(db),
   ]);
@@ -57,9 +59,20 @@ export default async function SetupPage() {
       aside="The shop, its suppliers, its calendar, and its data in and out."
     >
       <FirstSteps steps={steps} />
-      <Suppliers suppliers={suppliers} shop={shop} suppliesWithoutOffer={withoutOffer} />
+      <Suppliers
+        suppliers={suppliers.map((supplier) => ({
+          ...supplier,
+          closures: closures.filter((span) => span.supplierId === supplier.id),
+        }))}
+        shop={shop}
+        suppliesWithoutOffer={withoutOffer}
+      />
       <Section title="The shop" id="shop">
         {form}
+        <p>
+          <Link href="/setup/trial">Try other goals, order sizes and days between looks in a trial run</Link>{" "}
+          before you change them here.
+        </p>
       </Section>
       <Zones db={db} />
       <ClosedDays db={db} />

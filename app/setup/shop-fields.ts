@@ -1,6 +1,7 @@
 import type { Shop } from "#prisma/records/shop";
 import type { FormField } from "../_parts/form-field";
-import { SERVICE_LEVELS } from "./shop-form";
+import { buyingTermsFields } from "./buying-terms-fields";
+import { promiseChoices, promiseValue } from "./promise";
 
 const WEEKDAYS = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
 
@@ -69,16 +70,17 @@ export function shopFields(shop: Shop | null, guessedZone: string): FormField[] 
 }
 
 function orderingFields(shop: Shop | null): FormField[] {
-  const service = String(shop?.servicePerMille ?? 950);
-  const known = SERVICE_LEVELS.some((level) => level.value === service);
-  const own = { value: service, words: `${Number(service) / 10} times in 100` };
+  const promised = shop === null ? null : { goal: shop.goal, perMille: shop.servicePerMille };
   return [
     {
-      name: "servicePerMille",
-      label: "Stock should last until the delivery",
+      name: "promise",
+      label: "Of each supply you want to",
       kind: "choice",
-      value: service,
-      choices: known ? SERVICE_LEVELS : [...SERVICE_LEVELS, own],
+      value: promised === null ? "cycles:950" : promiseValue(promised),
+      choices: promiseChoices(promised),
+      hint:
+        "An order cycle lasts from one delivery to the next. To fill from stock counts how much is missing, not how " +
+        "often: it takes less stock where orders are large.",
     },
     {
       name: "coverWeeks",
@@ -93,6 +95,7 @@ function orderingFields(shop: Shop | null): FormField[] {
       kind: "number",
       value: String(shop?.reviewDays ?? 7),
     },
+    ...(shop === null ? [] : buyingTermsFields(shop)),
   ];
 }
 

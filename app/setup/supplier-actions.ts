@@ -1,6 +1,7 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
+import type { z } from "zod";
 import { offersOf, saveOffer, saveSupplier } from "#prisma/records/suppliers";
 import { suppliesOf } from "#prisma/records/supplies";
 import { done, type FormState, problemsOf, refused, typedValues } from "../_parts/form-state";
@@ -18,7 +19,7 @@ export async function keepSupplier(
   const { db, shop } = await shopNow();
   const read = supplierForm(shop.minorDigits).safeParse(typedValues(form));
   if (!read.success) return refused(before, form, problemsOf(read.error));
-  const { name, leadTimeDays, delivery, freeDelivery, note, retired, sellsAll } = read.data;
+  const { name, sellsAll } = read.data;
   const taken = await db.supplier.findMany({ select: { id: true } });
   const id =
     supplierId ??
@@ -26,11 +27,30 @@ export async function keepSupplier(
       name,
       taken.map((row) => row.id),
     );
-  const charges = { deliveryMinor: delivery ?? 0, freeDeliveryMinor: freeDelivery ?? null };
-  await saveSupplier(db, { id, name, leadTimeDays, ...charges, note, retired });
+  await saveSupplier(db, { id, ...termsOf(read.data) }, read.data.closures ?? []);
   const offers = sellsAll ? await offerTheRest(id) : 0;
   revalidatePath("/", "layout");
   return done(before, offers === 0 ? `${name} is saved.` : `${name} is saved, with ${offers} offers.`);
+}
+
+/** What a filled form says of a supplier; what was left empty is not so. */
+function termsOf(read: z.output<ReturnType<typeof supplierForm>>) {
+  const { name, leadTimeDays, workingDays, orderDays, note, retired } = read;
+  return {
+    name,
+    leadTimeDays,
+    workingDays,
+    orderDays,
+    note,
+    retired,
+    deliveryMinor: read.delivery ?? 0,
+    freeDeliveryMinor: read.freeDelivery ?? null,
+    leastOrderMinor: read.leastOrder ?? null,
+    cutOff: read.cutOff ?? null,
+    peakFrom: read.peakFrom ?? null,
+    peakTo: read.peakTo ?? null,
+    peakExtraDays: read.peakExtraDays ?? 0,
+  };
 }
 
 /** An offer without a price for each supply that nobody sells yet, in the pack it is counted in. */

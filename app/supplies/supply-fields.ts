@@ -3,8 +3,10 @@ import { bareLengthUnit, formatLength, formatSizes, micrometres } from "#lib/uni
 import { formatMass, milligrams } from "#lib/units/mass";
 import type { Measures } from "#lib/units/measures";
 import { USE_UNITS, type UseUnit, unitWord } from "#lib/units/use-unit";
+import { goalOf } from "#prisma/records/buying-terms";
 import type { Supply } from "#prisma/records/supplies";
 import type { FormField } from "../_parts/form-field";
+import { promiseChoices, promiseValue } from "../setup/promise";
 import { SUPPLY_KINDS } from "./supply-form";
 
 const USE_UNIT_WORDS: Readonly<Record<UseUnit, string>> = {
@@ -186,8 +188,38 @@ function lastFields(supply: Supply | null): FormField[] {
   const note: FormField = { name: "note", label: "Note", kind: "lines", value: supply?.note ?? "" };
   if (supply === null) return [note];
   return [
+    ...keepingFields(supply),
     note,
     { name: "retired", label: "No longer used", kind: "tick", value: supply.retired ? "yes" : "" },
+  ];
+}
+
+/** What is promised of it, how long it keeps, and until when it is used. */
+function keepingFields({ goal, goalPerMille, shelfLifeDays, lastUseOn }: Supply): FormField[] {
+  const own = goal === null || goalPerMille === null ? null : { goal: goalOf(goal), perMille: goalPerMille };
+  return [
+    {
+      name: "promise",
+      label: "Of this supply you want to",
+      kind: "choice",
+      value: own === null ? "" : promiseValue(own),
+      choices: [{ value: "", words: "do as the shop does" }, ...promiseChoices(own)],
+      hint: "An order cycle lasts from one delivery to the next.",
+    },
+    {
+      name: "shelfLife",
+      label: "Keeps on the shelf, days",
+      kind: "number",
+      value: shelfLifeDays?.toString() ?? "",
+      hint: "tape dries out, some fill crumbles; empty: it keeps",
+    },
+    {
+      name: "lastUseOn",
+      label: "Last day of use",
+      kind: "day",
+      value: lastUseOn ?? "",
+      hint: "what is left is run down until then; empty: none planned",
+    },
   ];
 }
 

@@ -3,18 +3,30 @@ import type { Measures } from "#lib/units/measures";
 import { isUseUnit, type UseUnit } from "#lib/units/use-unit";
 import {
   amountAboveZero,
+  dayText,
   lengthTyped,
   massTyped,
   neededText,
   optionalText,
   sizesTyped,
   tick,
+  wholeNumber,
 } from "../_parts/typed-fields";
+import { promiseOf } from "../setup/promise";
 
 /** Kinds of supply, in the order in which the form offers them. */
 export const SUPPLY_KINDS = ["tissue", "paper", "bubble", "tape", "carton", "fill", "other"] as const;
 
 const CARTON_SIZES = 3;
+const MOST_SHELF_DAYS = 3_650;
+
+/** A goal of its own; left out where the shop's counts. */
+const promiseTyped = z.string().transform((value, context) => {
+  const promised = promiseOf(value);
+  if (promised !== null) return promised;
+  context.addIssue({ code: "custom", message: "Choose what the stock should do." });
+  return z.NEVER;
+});
 
 /** The fields that must agree with one another. */
 type SupplyParts = {
@@ -58,6 +70,9 @@ export function supplyForm(unit: UseUnit, measures: Measures) {
       wall: z.enum(["single", "double"]).optional(),
       rating: z.string().trim().max(60).optional(),
       ratedMass: massTyped(measures).optional(),
+      promise: promiseTyped.optional(),
+      shelfLife: wholeNumber(1, MOST_SHELF_DAYS).optional(),
+      lastUseOn: dayText.optional(),
       note: optionalText,
       retired: tick,
     })

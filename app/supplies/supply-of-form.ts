@@ -32,6 +32,10 @@ export function supplyOfForm(read: ReadSupply, kept: Pick<Supply, "id" | "positi
     ...(ROLLED.includes(read.kind) ? rollOf(read) : {}),
     ...(PILED.includes(read.kind) ? { sheetNm: sheetNm(read.pileHeight?.um, read.pileSheets) } : {}),
     ...(read.kind === "carton" ? cartonOf(read) : {}),
+    goal: read.promise?.goal ?? null,
+    goalPerMille: read.promise?.perMille ?? null,
+    shelfLifeDays: read.shelfLife ?? null,
+    lastUseOn: read.lastUseOn ?? null,
     note: read.note,
     retired: read.retired,
   };

@@ -5,14 +5,20 @@ import { type DemoEvent, wantOutcome } from "#prisma/demo/demo-event";
 import type { DemoDelivery } from "#prisma/demo/demo-stock-plan";
 import { DEMO_SHOP, DEMO_SUPPLIERS, type DemoOffer } from "#prisma/demo/demo-terms";
 import type { Random } from "#prisma/demo/seeded-random";
+import { draftPurchase } from "#prisma/records/purchase-drafts";
 import { type PurchaseBody, placePurchase } from "#prisma/records/purchases";
-import { recordReceipt } from "#prisma/records/receipts";
+import { type ReceiptBody, recordReceipt } from "#prisma/records/receipts";
 
 const MORNING = 8 * 60;
 const EVENING = 17 * 60;
 const BEFORE_THE_RISE = 0.92;
 const SHARE_LATE = 0.2;
 const LATEST_DAYS = 4;
+/** Boxes of tape that were ordered, how many came, and at which price: dearer than the offer says. */
+const PART = { ordered: 4, came: 2, priceMinor: 1_240 };
+const PART_ORDERED_DAYS_AGO = 14;
+const PART_CAME_DAYS_AGO = 6;
+const REST_LATE_DAYS = 2;
 
 type Clock = ReturnType<typeof demoClock>;
 
@@ -70,6 +76,59 @@ export function openPurchaseEvent(
   return purchaseEvent(purchaseBody(calendar, [{ ...wanted, on }], wanted.placedOn), clock);
 }
 
+/**
+ * An order of which part came, dearer than it was ordered, and whose rest is late; and one that is only written down.
+ *
+ * @param calendar - the shop's days
+ * @param offers - the pack of which part came, and those of the draft with their packs
+ * @param clock - from `demoClock`
+ * @returns the events
+ */
+export function unfinishedOrders(
+  calendar: DemoCalendar,
+  offers: { readonly late: DemoOffer; readonly draft: readonly (readonly [DemoOffer, number])[] },
+  clock: Clock,
+): DemoEvent[] {
+  const placedOn = addDays(calendar.today, -PART_ORDERED_DAYS_AGO);
+  const ordered = [{ offer: offers.late, packs: PART.ordered, on: placedOn }];
+  const order = purchaseBody(calendar, ordered, placedOn, "part");
+  const cameOn = addDays(calendar.today, -PART_CAME_DAYS_AGO);
+  const came = partReceipt(calendar, order, cameOn);
+  const group = offers.draft.map(([offer, packs]) => ({ offer, packs, on: calendar.lastDay }));
+  const draft = { ...purchaseBody(calendar, group, calendar.lastDay, "draft"), deliveryMinor: 0 };
+  return [
+    purchaseEvent(order, clock),
+    {
+      at: clock(cameOn, MORNING),
+      record: async (db, by) => wantOutcome(await recordReceipt(db, came, by), ["received"]),
+    },
+    {
+      at: clock(calendar.lastDay, EVENING),
+      record: async (db, by) => wantOutcome(await draftPurchase(db, draft, by), ["written"]),
+    },
+  ];
+}
+
+function partReceipt(calendar: DemoCalendar, order: PurchaseBody, on: Day): ReceiptBody {
+  const id = `demo-receipt-part-${on}`;
+  const lines = order.lines.map(({ supplyId, packAmount, ...line }) => ({
+    id: `${id}-${supplyId}`,
+    supplyId,
+    purchaseLineId: line.id,
+    packs: PART.came,
+    packAmount,
+    packTyped: "box of 6 rolls",
+    priceMinor: PART.priceMinor,
+  }));
+  const expectedOn = addDays(calendar.today, -REST_LATE_DAYS);
+  const restStillComes = order.lines.map((line) => ({
+    purchaseLineId: line.id,
+    packs: PART.ordered - PART.came,
+    expectedOn,
+  }));
+  return { ...receiptHead(id, order.supplierId, on), kind: "paid", lines, restStillComes };
+}
+
 /** The first packs of everything, bought over the counter on the day before the first parcel. */
 export function firstPacksEvent(
   calendar: DemoCalendar,
@@ -113,9 +172,14 @@ function leadTimeDays(offer: DemoOffer): number {
   return DEMO_SUPPLIERS.find((supplier) => supplier.id === offer.supplierId)?.leadTimeDays ?? 0;
 }
 
-function purchaseBody(calendar: DemoCalendar, group: readonly DemoDelivery[], placedOn: Day): PurchaseBody {
+function purchaseBody(
+  calendar: DemoCalendar,
+  group: readonly DemoDelivery[],
+  placedOn: Day,
+  name = `${group[0]?.offer.supplierId}-${group[0]?.on}`,
+): PurchaseBody {
   const supplierId = group[0]?.offer.supplierId ?? "";
-  const id = `demo-order-${supplierId}-${group[0]?.on ?? placedOn}`;
+  const id = `demo-order-${name}`;
   const lines = group.map(({ offer, packs }) => ({
     id: `${id}-${offer.supplyId}`,
     supplyId: offer.supplyId,

@@ -1,7 +1,7 @@
-import type { Shop } from "#prisma/records/shop";
+import type { ShopToSave } from "#prisma/records/shop";
 
 /** All of the demo shop is invented. Prices in cents. */
-export const DEMO_SHOP: Omit<Shop, "timeZone"> = {
+export const DEMO_SHOP: Omit<ShopToSave, "timeZone"> = {
   name: "Demo studio (invented)",
   currency: "USD",
   minorDigits: 2,

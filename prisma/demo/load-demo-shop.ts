@@ -2,7 +2,13 @@ import { amount } from "#lib/units/amount";
 import { addDays, type Day } from "#lib/units/day";
 import type { Instant } from "#lib/units/instant";
 import type { Database } from "#prisma/client";
-import { buyingEvents, firstPacksEvent, openPurchaseEvent, savedPaperEvent } from "#prisma/demo/demo-buying";
+import {
+  buyingEvents,
+  firstPacksEvent,
+  openPurchaseEvent,
+  savedPaperEvent,
+  unfinishedOrders,
+} from "#prisma/demo/demo-buying";
 import { type DemoCalendar, daysFrom, demoCalendar, demoClock } from "#prisma/demo/demo-calendar";
 import {
   countDays,
@@ -17,7 +23,7 @@ import { parcelEvents, settledParcels } from "#prisma/demo/demo-parcel-events";
 import { type DemoParcel, demoParcels } from "#prisma/demo/demo-parcels";
 import { demoStockPlan } from "#prisma/demo/demo-stock-plan";
 import { demoTargets } from "#prisma/demo/demo-targets";
-import { DEMO_NEVER_COUNTED, DEMO_OFFERS } from "#prisma/demo/demo-terms";
+import { DEMO_NEVER_COUNTED, DEMO_OFFERS, type DemoOffer } from "#prisma/demo/demo-terms";
 import { addUse, DEMO_RETURNED, type DemoUse, demoUse } from "#prisma/demo/demo-use";
 import { fullerParcels } from "#prisma/demo/fuller-parcels";
 import { recordEvents } from "#prisma/demo/record-events";
@@ -155,9 +161,18 @@ function shelfUse(
   return gone;
 }
 
-/** Small bubble is on its way. */
+/** Small bubble is on its way, tape came in part and its rest is late, paper is only written down. */
 function openPurchases(calendar: DemoCalendar, clock: ReturnType<typeof demoClock>): DemoEvent[] {
-  return DEMO_OFFERS.filter((offer) => offer.supplyId === "small-bubble").map((offer) =>
-    openPurchaseEvent(calendar, { offer, packs: 4, placedOn: addDays(calendar.today, -3) }, clock),
-  );
+  const bubble = demoOffer("small-bubble");
+  const draft = [[demoOffer("packing-paper"), 3] as const, [demoOffer("tissue"), 1] as const];
+  return [
+    openPurchaseEvent(calendar, { offer: bubble, packs: 4, placedOn: addDays(calendar.today, -3) }, clock),
+    ...unfinishedOrders(calendar, { late: demoOffer(DEMO_NEVER_COUNTED), draft }, clock),
+  ];
+}
+
+function demoOffer(supplyId: string): DemoOffer {
+  const offer = DEMO_OFFERS.find((each) => each.supplyId === supplyId);
+  if (offer === undefined) throw new RangeError(`the demo shop requires an offer of ${supplyId}, got none`);
+  return offer;
 }

@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
 import type { Instant } from "#lib/units/instant";
 import type { Database } from "#prisma/client";
-import { offerId } from "#prisma/demo/demo-buying";
+import { demoPrice, offerId } from "#prisma/demo/demo-buying";
 import type { DemoCalendar } from "#prisma/demo/demo-calendar";
 import {
   DEMO_EVENTS,
@@ -48,7 +48,7 @@ export async function saveDemoTerms(db: Database, calendar: DemoCalendar, now: I
   await saveNewMugRecipe(db, calendar, now);
   const idle = starterSupply(DEMO_IDLE_CARTON);
   await saveSupply(db, supplyOfStarter(idle, STARTER_SUPPLIES.indexOf(idle)));
-  await saveBuying(db);
+  await saveBuying(db, calendar);
   for (const { days, ...event } of DEMO_EVENTS) {
     await savePlannedEvent(db, { ...event, ...calendar[days] });
   }
@@ -77,21 +77,24 @@ async function saveNewMugRecipe(db: Database, calendar: DemoCalendar, now: Insta
   await saveRecipe(db, { ...paper, ...head, note, steps }, now);
 }
 
-async function saveBuying(db: Database): Promise<void> {
+/** Suppliers, and their offers with the price from before the rise in their history. */
+async function saveBuying(db: Database, calendar: DemoCalendar): Promise<void> {
   for (const { deliversOn: _deliversOn, ...supplier } of DEMO_SUPPLIERS) {
     await saveSupplier(db, { ...supplier, note: "Invented", retired: false });
   }
   for (const offer of [...DEMO_OFFERS, ...DEMO_OTHER_OFFERS]) {
-    await saveOffer(db, {
+    const row = {
       id: offerId(offer),
       supplyId: offer.supplyId,
       supplierId: offer.supplierId,
       pack: offer.pack,
       packAmount: amount(offer.units * AMOUNT_PER_UNIT),
       packTyped: offer.pack,
-      priceMinor: offer.priceMinor,
       retired: false,
       breaks: offer.breaks,
-    });
+    };
+    const before = demoPrice({ ...offer, breaks: [] }, 1, calendar.firstDay, calendar);
+    await saveOffer(db, { ...row, priceMinor: before }, calendar.firstDay);
+    await saveOffer(db, { ...row, priceMinor: offer.priceMinor }, calendar.priceRiseDay);
   }
 }

@@ -1,8 +1,9 @@
+import { invoiceRate, type ShopMoney } from "#lib/purchasing/invoice-rate";
+import { landedValues, type ShareRule } from "#lib/purchasing/landed-value";
 import { receivedCost } from "#lib/replenishment/stock-value";
 import type { Amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
 import { endOfDay, instant, shopDay } from "#lib/units/instant";
-import { splitMinor } from "#lib/units/money";
 import { type Database, inTransaction, type Transaction } from "../client";
 import { appendMovements, type MovementDraft, type Recorder } from "./ledger";
 import { shopIn } from "./shop";
@@ -15,8 +16,10 @@ export type ReceiptLineBody = {
   readonly packs: number;
   readonly packAmount: Amount;
   readonly packTyped: string;
-  /** Price of a pack in the invoice's currency, minor units; null where it is not known. */
+  /** Price of a pack in smallest units of the invoice's currency; null where it is not known. */
   readonly priceMinor: number | null;
+  /** More than was ordered is booked only where the seller said that it came. */
+  readonly moreThanOrdered?: boolean;
 };
 
 /** What came in, from whom, for how much. */
@@ -31,6 +34,8 @@ export type ReceiptBody = {
   readonly taxIncluded: boolean;
   readonly deliveryMinor: number;
   readonly taxMinor: number;
+  /** How delivery and tax are shared over the lines; by price where nothing is said. */
+  readonly shareRule?: ShareRule;
   readonly note: string | null;
   readonly lines: readonly ReceiptLineBody[];
   /** Order lines of which part is still on its way. */
@@ -41,70 +46,92 @@ export type ReceiptBody = {
   }[];
 };
 
-const VALUE_PER_MINOR = 10_000;
-const MILLION = 1_000_000;
+/** What came of a receipt; where it is refused nothing of it is booked. */
+export type ReceiptOutcome =
+  | { readonly kind: "received" | "already-received" }
+  | { readonly kind: "unknown"; readonly field: string; readonly id: string }
+  /** received or cancelled before, of another supply, or only a draft */
+  | { readonly kind: "line-not-open"; readonly purchaseLineId: string }
+  /** received before it was ordered */
+  | { readonly kind: "before-order"; readonly purchaseLineId: string; readonly placedOn: string }
+  | { readonly kind: "more-than-ordered"; readonly purchaseLineId: string; readonly packs: number };
 
 /**
- * Books a receipt: stock, landed cost (delivery and tax shared over the lines by price) and the order
- * lines that it closes. Free and saved supplies come in at no cash and at the cost already known, so
- * that they never dilute the price that was paid.
+ * Books a receipt: stock, landed cost (delivery and tax shared over the lines) and the order lines that it closes.
+ * Free and saved supplies come in at no cash and at the cost already known, so that they never dilute the price
+ * that was paid.
  *
- * @returns "already-received" for a repeated id; "line-not-open" where an order line was received or cancelled
- *   before, or is of another supply; nothing is booked in either case
+ * @returns "already-received" for a repeated id; a refusal names the line, and nothing is booked
  */
 export async function recordReceipt(
   db: Database,
   receipt: ReceiptBody,
   by: Recorder,
-): Promise<
-  | { kind: "received" | "already-received" }
-  | { kind: "unknown"; field: string; id: string }
-  | { kind: "line-not-open"; purchaseLineId: string }
-> {
+): Promise<ReceiptOutcome> {
+  return inTransaction(db, async (tx) => (await refusalOf(tx, receipt)) ?? bookReceipt(tx, receipt, by));
+}
+
+/**
+ * Books several receipts that came together, such as what was paid for and what was free: all of them or none.
+ *
+ * @returns the first outcome that is no booking, or "received"
+ */
+export async function recordReceipts(
+  db: Database,
+  receipts: readonly ReceiptBody[],
+  by: Recorder,
+): Promise<ReceiptOutcome> {
   return inTransaction(db, async (tx) => {
-    if ((await tx.receipt.findUnique({ where: { id: receipt.id } })) !== null)
-      return { kind: "already-received" };
-    for (const line of receipt.lines) {
-      if ((await tx.supply.findUnique({ where: { id: line.supplyId } })) === null) {
-        return { kind: "unknown", field: "lines.supplyId", id: line.supplyId };
-      }
+    for (const receipt of receipts) {
+      const refusal = await refusalOf(tx, receipt);
+      if (refusal !== null) return refusal;
     }
-    const closed = await lineNotOpen(tx, receipt.lines);
-    if (closed !== null) return { kind: "line-not-open", purchaseLineId: closed };
-    const { timeZone } = await shopIn(tx);
-    const today = shopDay(instant(by.now), timeZone) === receipt.receivedOn;
-    const at = today ? by.now : endOfDay(day(receipt.receivedOn), timeZone);
-    const { lines, restStillComes = [], ...head } = receipt;
-    await tx.receipt.create({
-      data: { ...head, effectiveAt: at, recordedAt: by.now, recordedBy: by.device },
-    });
-    const landed = landedValues(receipt);
-    for (const [index, line] of lines.entries()) {
-      const value = landed[index] ?? null;
-      await tx.receiptLine.create({
-        data: { ...line, receiptId: receipt.id, packAmount: BigInt(line.packAmount), landedValue: value },
-      });
-      await bookLine(tx, receipt, line, value, at, by);
-    }
-    await closePurchaseLines(tx, lines, restStillComes, receipt.receivedOn);
+    for (const receipt of receipts) await bookReceipt(tx, receipt, by);
     return { kind: "received" };
   });
 }
 
+async function refusalOf(tx: Transaction, receipt: ReceiptBody): Promise<ReceiptOutcome | null> {
+  if ((await tx.receipt.findUnique({ where: { id: receipt.id } })) !== null) {
+    return { kind: "already-received" };
+  }
+  for (const line of receipt.lines) {
+    if ((await tx.supply.findUnique({ where: { id: line.supplyId } })) === null) {
+      return { kind: "unknown", field: "lines.supplyId", id: line.supplyId };
+    }
+  }
+  return lineRefusal(tx, receipt);
+}
+
+async function bookReceipt(tx: Transaction, receipt: ReceiptBody, by: Recorder): Promise<ReceiptOutcome> {
+  const shop = await shopIn(tx);
+  const { timeZone } = shop;
+  const today = shopDay(instant(by.now), timeZone) === receipt.receivedOn;
+  const at = today ? by.now : endOfDay(day(receipt.receivedOn), timeZone);
+  const { lines, restStillComes = [], ...head } = receipt;
+  await tx.receipt.create({
+    data: { ...head, effectiveAt: at, recordedAt: by.now, recordedBy: by.device },
+  });
+  const landed = receipt.kind === "paid" ? landedOf(receipt, shop) : [];
+  for (const [index, line] of lines.entries()) {
+    const value = landed[index] ?? null;
+    const { moreThanOrdered: _said, ...columns } = line;
+    await tx.receiptLine.create({
+      data: { ...columns, receiptId: receipt.id, packAmount: BigInt(line.packAmount), landedValue: value },
+    });
+    await bookLine(tx, receipt, line, value, at, by);
+  }
+  await closePurchaseLines(tx, lines, restStillComes, receipt.receivedOn);
+  return { kind: "received" };
+}
+
 /** Landed value of each line in the shop's currency, 1/10,000 minor unit; null where a price is missing. */
-function landedValues(receipt: ReceiptBody): (bigint | null)[] {
-  if (receipt.kind !== "paid") return receipt.lines.map(() => null);
-  const prices = receipt.lines.map((line) =>
-    line.priceMinor === null ? null : line.priceMinor * line.packs,
-  );
-  const extras = receipt.deliveryMinor + (receipt.taxIncluded ? 0 : receipt.taxMinor);
-  const known = prices.map((price) => price ?? 0);
-  const total = known.reduce((sum, price) => sum + price, 0);
-  const shares = splitMinor(extras, total === 0 ? known.map(() => 1) : known);
-  return prices.map((price, index) => {
-    if (price === null) return null;
-    const minor = price + (shares[index] ?? 0);
-    return (BigInt(minor) * BigInt(receipt.rateMillionths) * BigInt(VALUE_PER_MINOR)) / BigInt(MILLION);
+function landedOf(receipt: ReceiptBody, shop: ShopMoney): (bigint | null)[] {
+  return landedValues({
+    extrasMinor: receipt.deliveryMinor + (receipt.taxIncluded ? 0 : receipt.taxMinor),
+    shareRule: receipt.shareRule ?? "price",
+    rate: invoiceRate(receipt, shop),
+    lines: receipt.lines,
   });
 }
 
@@ -152,17 +179,42 @@ async function bookLine(
   });
 }
 
-/** The first order line of a receipt that is not on its way, or null where all are. */
-async function lineNotOpen(tx: Transaction, lines: readonly ReceiptLineBody[]): Promise<string | null> {
-  for (const { purchaseLineId, supplyId } of lines) {
-    if (purchaseLineId === null) continue;
+/** Why the order lines of a receipt cannot be received, or null where all can. */
+async function lineRefusal(tx: Transaction, receipt: ReceiptBody): Promise<ReceiptOutcome | null> {
+  for (const [purchaseLineId, lines] of linesByOrderLine(receipt.lines)) {
     const open = await tx.purchaseLine.findFirst({
-      where: { id: purchaseLineId, supplyId, closedOn: null },
-      select: { id: true },
+      where: { id: purchaseLineId, closedOn: null, purchase: { state: "placed" } },
+      select: { supplyId: true, packs: true, packAmount: true, purchase: { select: { placedOn: true } } },
     });
-    if (open === null) return purchaseLineId;
+    if (open === null || lines.some((line) => line.supplyId !== open.supplyId)) {
+      return { kind: "line-not-open", purchaseLineId };
+    }
+    const { placedOn } = open.purchase;
+    if (receipt.receivedOn < placedOn) return { kind: "before-order", purchaseLineId, placedOn };
+    if (isMore(lines, open) && !lines.some((line) => line.moreThanOrdered === true)) {
+      return { kind: "more-than-ordered", purchaseLineId, packs: open.packs };
+    }
   }
   return null;
+}
+
+function linesByOrderLine(lines: readonly ReceiptLineBody[]): Map<string, ReceiptLineBody[]> {
+  const groups = new Map<string, ReceiptLineBody[]>();
+  for (const line of lines) {
+    if (line.purchaseLineId === null) continue;
+    groups.set(line.purchaseLineId, [...(groups.get(line.purchaseLineId) ?? []), line]);
+  }
+  return groups;
+}
+
+/** More packs, and more in them: a fuller pack, or the same amount in smaller packs, is no more than was ordered. */
+function isMore(
+  lines: readonly ReceiptLineBody[],
+  ordered: { readonly packs: number; readonly packAmount: bigint },
+): boolean {
+  const packs = lines.reduce((sum, line) => sum + line.packs, 0);
+  const came = lines.reduce((sum, line) => sum + BigInt(line.packAmount) * BigInt(line.packs), 0n);
+  return packs > ordered.packs && came > ordered.packAmount * BigInt(ordered.packs);
 }
 
 async function closePurchaseLines(

@@ -1,6 +1,7 @@
 import { parseAmount } from "#lib/units/amount-text";
 import { parseSizes } from "#lib/units/length";
 import { parseMass } from "#lib/units/mass";
+import { parseVolume } from "#lib/units/volume";
 import { SHOP_FILE_SCHEMA, type ShopFile } from "#prisma/records/shop-file-schema";
 
 /** Something in a shop file that cannot be loaded: where, and what is wrong with it. */
@@ -56,7 +57,21 @@ function textProblems(file: ShopFile): ShopFileProblem[] {
       message: `cannot be read as a mass: ${type.mass}`,
     }),
   );
-  return [...supplies, ...itemTypes];
+  return [...supplies, ...itemTypes, ...roomProblems(file)];
+}
+
+function roomProblems(file: ShopFile): ShopFileProblem[] {
+  const { measures, room } = file.shop;
+  const rooms = [
+    { path: "shop.room", room },
+    ...file.offers.map((offer, index) => ({ path: `offers[${index}].room`, room: offer.room })),
+  ];
+  return rooms.flatMap(({ path, room: text }) =>
+    problemIf(text != null && parseVolume(text, measures).kind !== "volume", {
+      path,
+      message: `cannot be read as a volume: ${text}`,
+    }),
+  );
 }
 
 function problemIf(wrong: boolean, problem: ShopFileProblem): ShopFileProblem[] {

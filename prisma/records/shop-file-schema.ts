@@ -14,6 +14,10 @@ const aboveZero = z.number().int().positive();
 /** Read in the supply's use unit: "1 1/2", "90 in". */
 const amountText = z.string().min(1);
 
+const perMille = z.number().int().min(500).max(999);
+/** A day of every year. */
+const monthDay = z.string().refine((text) => isDay(`2028-${text}`), "must be a day of the year, MM-DD");
+
 const shop = z.strictObject({
   name: words,
   timeZone: words,
@@ -22,10 +26,17 @@ const shop = z.strictObject({
   weekStartsOn: z.number().int().min(1).max(7),
   measures: z.enum(["imperial", "metric"]),
   reviewDays: aboveZero,
-  servicePerMille: z.number().int().min(500).max(999),
+  servicePerMille: perMille,
   coverWeeks: aboveZero,
   defaultStyle: z.enum(["paper", "bubble", "mixed"]),
   guessedParcels: z.number().int().min(1).max(2_000).nullable().default(null),
+  goal: z.enum(["cycles", "share"]).optional(),
+  longestCoverWeeks: aboveZero.optional(),
+  holdingPerMille: z.number().int().min(0).max(1_000).optional(),
+  orderCostMinor: whole.optional(),
+  weekLimitMinor: whole.nullable().optional(),
+  /** "40 cu ft", "2 x 1 x 0.5 m" */
+  room: words.nullable().optional(),
 });
 
 /** Without item types it holds for all of them. */
@@ -53,6 +64,47 @@ const supply = z.strictObject({
   unit: z.enum(USE_UNITS),
   mass: words.optional(),
   sizes: words.optional(),
+  goal: z.strictObject({ kind: z.enum(["cycles", "share"]), perMille }).optional(),
+  shelfLifeDays: aboveZero.optional(),
+  lastUseOn: dayText.optional(),
+});
+
+const supplier = z
+  .strictObject({
+    id,
+    name: words,
+    leadTimeDays: whole,
+    deliveryMinor: whole,
+    freeDeliveryMinor: whole.optional(),
+    leastOrderMinor: whole.optional(),
+    workingDays: z.boolean().optional(),
+    orderDays: z
+      .string()
+      .regex(/^[1-7]{1,7}$/, "must be digits of weekdays, 1 Monday to 7 Sunday")
+      .optional(),
+    cutOff: z
+      .string()
+      .regex(/^([01]\d|2[0-3]):[0-5]\d$/, "must be a time, HH:MM")
+      .optional(),
+    peak: z.strictObject({ from: monthDay, to: monthDay, extraDays: whole }).optional(),
+    closed: z.array(z.strictObject({ from: dayText, to: dayText })).optional(),
+  })
+  .refine((row) => (row.closed ?? []).every((span) => span.from <= span.to), {
+    path: ["closed"],
+    message: "must not end before it begins",
+  });
+
+const offer = z.strictObject({
+  id,
+  supply: id,
+  supplier: id,
+  pack: words,
+  packAmount: amountText,
+  price: whole.nullable(),
+  breaks: z.array(z.strictObject({ fromPacks: aboveZero, price: whole })).optional(),
+  breakKind: z.enum(["all-units", "incremental"]).optional(),
+  /** room of one pack: "1.9 cu ft" */
+  room: words.optional(),
 });
 
 const recipe = z.strictObject({
@@ -75,26 +127,8 @@ export const SHOP_FILE_SCHEMA = z.strictObject({
   closed: z.array(z.strictObject({ from: dayText, to: dayText, words })),
   events: z.array(event).default([]),
   supplies: z.array(supply).min(1),
-  suppliers: z.array(
-    z.strictObject({
-      id,
-      name: words,
-      leadTimeDays: whole,
-      deliveryMinor: whole,
-      freeDeliveryMinor: whole.optional(),
-    }),
-  ),
-  offers: z.array(
-    z.strictObject({
-      id,
-      supply: id,
-      supplier: id,
-      pack: words,
-      packAmount: amountText,
-      price: whole.nullable(),
-      breaks: z.array(z.strictObject({ fromPacks: aboveZero, price: whole })).optional(),
-    }),
-  ),
+  suppliers: z.array(supplier),
+  offers: z.array(offer),
   itemTypes: z.array(z.strictObject({ id, name: words, mass: words.optional(), recipes: z.array(recipe) })),
   counts: z.array(z.strictObject({ supply: id, on: dayText, amount: amountText })),
   receipts: z.array(

@@ -34,6 +34,10 @@ export function supplyOfShopFile(
     widthUm: width,
     heightUm: height,
     sizesTyped: supply.sizes ?? null,
+    goal: supply.goal?.kind ?? null,
+    goalPerMille: supply.goal?.perMille ?? null,
+    shelfLifeDays: supply.shelfLifeDays ?? null,
+    lastUseOn: supply.lastUseOn ?? null,
     position,
   };
 }

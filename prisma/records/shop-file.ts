@@ -11,6 +11,7 @@ import { savePlannedEvent } from "#prisma/records/planned-events";
 import { recordReceipt } from "#prisma/records/receipts";
 import { saveRecipe } from "#prisma/records/recipes";
 import { saveShop } from "#prisma/records/shop";
+import { closedOf, roomOf, shopOfFile, supplierOfFile } from "#prisma/records/shop-file-buying";
 import { readShopFile, type ShopFileProblem } from "#prisma/records/shop-file-problems";
 import type { ShopFile } from "#prisma/records/shop-file-schema";
 import { supplyOfShopFile } from "#prisma/records/shop-file-supply";
@@ -46,7 +47,7 @@ export async function loadShopFile(
   if (reading.kind === "unreadable") return reading;
   if ((await db.shop.count()) > 0 || (await db.supply.count()) > 0) return { kind: "not-empty" };
   const load: Load = { db, file: reading.file, by: { device: "shop file", now: at.now } };
-  await saveShop(db, reading.file.shop);
+  await saveShop(db, shopOfFile(reading.file));
   await loadPlaces(load);
   await loadBuying(load);
   await loadItemTypes(load);
@@ -68,11 +69,9 @@ async function loadBuying({ db, file }: Load): Promise<void> {
   for (const [position, supply] of file.supplies.entries()) {
     await saveSupply(db, supplyOfShopFile(supply, position, file.shop.measures));
   }
-  for (const supplier of file.suppliers) {
-    const { freeDeliveryMinor = null } = supplier;
-    await saveSupplier(db, { ...supplier, freeDeliveryMinor, note: null, retired: false });
-  }
+  for (const supplier of file.suppliers) await saveSupplier(db, supplierOfFile(supplier), closedOf(supplier));
   for (const offer of file.offers) {
+    const room = roomOf(offer.room, file.shop.measures);
     await saveOffer(db, {
       id: offer.id,
       supplyId: offer.supply,
@@ -82,6 +81,9 @@ async function loadBuying({ db, file }: Load): Promise<void> {
       packTyped: offer.pack,
       priceMinor: offer.price,
       retired: false,
+      breakKind: offer.breakKind ?? "all-units",
+      volumeMl: room.ml,
+      volumeTyped: room.typed,
       breaks: (offer.breaks ?? []).map((row) => ({ fromPacks: row.fromPacks, priceMinor: row.price })),
     });
   }

@@ -1,14 +1,16 @@
+import { day } from "#lib/units/day";
+import { formatDay } from "#lib/units/day-text";
 import { formatMoney } from "#lib/units/money";
 import type { Shop } from "#prisma/records/shop";
-import type { Supplier } from "#prisma/records/suppliers";
 import { RecordForm } from "../../_parts/record-form";
 import { Section } from "../../_parts/section";
 import { keepSupplier } from "../supplier-actions";
-import { supplierFields } from "../supplier-fields";
+import { monthDayWords } from "../supplier-days";
+import { type SupplierWithDays, supplierFields } from "../supplier-fields";
 import styles from "./setup.module.css";
 
 type SuppliersProps = {
-  readonly suppliers: readonly Supplier[];
+  readonly suppliers: readonly SupplierWithDays[];
   readonly shop: Shop;
   readonly suppliesWithoutOffer: number;
 };
@@ -52,11 +54,27 @@ export function Suppliers({ suppliers, shop, suppliesWithoutOffer }: SuppliersPr
   );
 }
 
-function supplierWords(supplier: Supplier, shop: Shop): string {
+function supplierWords(supplier: SupplierWithDays, shop: Shop): string {
   const money = (minor: number) => formatMoney(minor, shop.currency, shop.minorDigits);
-  const days = `${supplier.leadTimeDays} ${supplier.leadTimeDays === 1 ? "day" : "days"}`;
-  const delivery =
-    supplier.deliveryMinor === 0 ? "no delivery charge" : `delivery ${money(supplier.deliveryMinor)}`;
-  const free = supplier.freeDeliveryMinor === null ? "" : `, free from ${money(supplier.freeDeliveryMinor)}`;
-  return `${days}, ${delivery}${free}`;
+  const { leadTimeDays, deliveryMinor, freeDeliveryMinor, leastOrderMinor, cutOff, peakFrom, peakTo } =
+    supplier;
+  const sort = supplier.workingDays ? "working day" : "day";
+  return [
+    `${leadTimeDays} ${sort}${leadTimeDays === 1 ? "" : "s"}`,
+    deliveryMinor === 0 ? "no delivery charge" : `delivery ${money(deliveryMinor)}`,
+    freeDeliveryMinor === null ? "" : `free from ${money(freeDeliveryMinor)}`,
+    leastOrderMinor === null ? "" : `least order ${money(leastOrderMinor)}`,
+    cutOff === null ? "" : `until ${cutOff}`,
+    peakFrom === null || peakTo === null
+      ? ""
+      : `${supplier.peakExtraDays} more from ${monthDayWords(peakFrom)} to ${monthDayWords(peakTo)}`,
+    ...supplier.closures.map((span) => `closed ${closureWords(span)}`),
+  ]
+    .filter((part) => part !== "")
+    .join(", ");
+}
+
+function closureWords({ fromDay, toDay }: SupplierWithDays["closures"][number]): string {
+  const from = formatDay(day(fromDay), { year: true });
+  return fromDay === toDay ? from : `${from} to ${formatDay(day(toDay), { year: true })}`;
 }

@@ -2,12 +2,13 @@
 
 import { randomUUID } from "node:crypto";
 import { revalidatePath } from "next/cache";
-import { packPrice } from "#lib/replenishment/pack-price";
-import { addDays } from "#lib/units/day";
+import { linePackPrice } from "#lib/purchasing/line-sum";
+import { day } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
+import { promisedOn } from "#prisma/records/promised-on";
 import { cancelPurchaseLine, placePurchase } from "#prisma/records/purchases";
-import { recordReceipt } from "#prisma/records/receipts";
-import { offersOf, saveOffer, suppliersOf } from "#prisma/records/suppliers";
+import { type ReceiptOutcome, recordReceipt } from "#prisma/records/receipts";
+import { closuresOf, offersOf, saveOffer, suppliersOf } from "#prisma/records/suppliers";
 import { supplyOf } from "#prisma/records/supplies";
 import { dayProblem } from "../../_parts/day-problem";
 import { done, type FormState, problemsOf, refused, typedValues } from "../../_parts/form-state";
@@ -26,12 +27,12 @@ const LINE_NOT_OPEN = {
 
 /** Adds an offer of a supply or saves its changes. */
 export async function keepOffer(supplyId: string, before: FormState, form: FormData): Promise<FormState> {
-  const { db, shop } = await shopNow();
+  const { db, shop, today } = await shopNow();
   const supply = await supplyOf(db, supplyId);
   if (supply === null) return refused(before, form, SUPPLY_GONE);
   const read = offerForm(supply.useUnit, shop.measures, shop.minorDigits).safeParse(typedValues(form));
   if (!read.success) return refused(before, form, problemsOf(read.error));
-  const { offerId, supplierId, pack, packAmount, price, breaks, retired } = read.data;
+  const { offerId, supplierId, pack, packAmount, price, breaks, breakKind, volume, retired } = read.data;
   const packTyped = `${packAmount.typedValue} ${packAmount.typedUnit}`.trim();
   const offer = {
     supplyId,
@@ -40,8 +41,11 @@ export async function keepOffer(supplyId: string, before: FormState, form: FormD
     packAmount: packAmount.amount,
     packTyped,
     priceMinor: price ?? null,
+    breakKind,
+    volumeMl: volume?.ml ?? null,
+    volumeTyped: volume?.typed ?? null,
   };
-  await saveOffer(db, { ...offer, id: offerId ?? randomUUID(), retired, breaks: breaks ?? [] });
+  await saveOffer(db, { ...offer, id: offerId ?? randomUUID(), retired, breaks: breaks ?? [] }, today);
   revalidatePath("/", "layout");
   return done(before, retired ? "The offer is no longer counted with." : "The offer is saved.");
 }
@@ -58,14 +62,15 @@ export async function placeOrder(supplyId: string, before: FormState, form: Form
   if (offer === undefined || supplier === undefined)
     return refused(before, form, { offerId: "This offer is gone. Choose another." });
   const { id, packs, placedOn, note } = read.data;
-  const expectedOn = read.data.expectedOn ?? addDays(placedOn, supplier.leadTimeDays);
+  const closures = await closuresOf(db, { supplierId: supplier.id });
+  const expectedOn = read.data.expectedOn ?? promisedOn(supplier, closures, { placedOn, placedAt: null });
   const line = {
     id: `${id}-1`,
     supplyId,
     offerId: offer.id,
     packs,
     packAmount: offer.packAmount,
-    priceMinor: packPrice(offer, packs),
+    priceMinor: linePackPrice(offer, packs),
     expectedOn,
   };
   await placePurchase(
@@ -85,15 +90,39 @@ export async function receive(supplyId: string, before: FormState, form: FormDat
   const { db, shop, now, today } = await shopNow();
   const supply = await supplyOf(db, supplyId);
   if (supply === null) return refused(before, form, SUPPLY_GONE);
-  const read = receiveForm(supply.useUnit, shop.measures, shop.minorDigits).safeParse(typedValues(form));
+  const typed = typedValues(form);
+  const read = receiveForm(supply.useUnit, shop, typed["currency"]).safeParse(typed);
   if (!read.success) return refused(before, form, problemsOf(read.error));
   const problem = dayProblem(read.data.receivedOn, today);
   if (problem !== null) return refused(before, form, { receivedOn: problem });
   const outcome = await recordReceipt(db, receiptOf(supplyId, read.data), await recorderOf(now));
-  if (outcome.kind === "unknown") return refused(before, form, SUPPLY_GONE);
-  if (outcome.kind === "line-not-open") return refused(before, form, LINE_NOT_OPEN);
+  const refusal = receiptProblem(outcome);
+  if (refusal !== null) return refused(before, form, refusal);
   revalidatePath("/", "layout");
   return done(before, outcome.kind === "received" ? "Booked into stock." : "This was booked before.");
+}
+
+/** What to mend where a receipt was refused; null where it was not. */
+function receiptProblem(outcome: ReceiptOutcome): Record<string, string> | null {
+  switch (outcome.kind) {
+    case "unknown":
+      return SUPPLY_GONE;
+    case "line-not-open":
+      return LINE_NOT_OPEN;
+    case "before-order": {
+      const placed = formatDay(day(outcome.placedOn), { year: true });
+      return { receivedOn: `It was ordered on ${placed}: it can’t have come before. Choose a later day.` };
+    }
+    case "more-than-ordered":
+      return {
+        packs: `Only ${outcome.packs} were ordered. Tick “More came than was ordered” if that is so.`,
+      };
+    case "received":
+    case "already-received":
+      return null;
+    default:
+      return outcome satisfies never;
+  }
 }
 
 /** Cancels an order line that is still on its way. */

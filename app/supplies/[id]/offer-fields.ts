@@ -54,6 +54,23 @@ export function offerFields(suppliers: readonly Supplier[], shop: Shop, offer: O
       value: breaks,
       hint: "from packs: price of each, like 3: 36.00, 6: 34.00",
     },
+    {
+      name: "breakKind",
+      label: "A lower price counts for",
+      kind: "choice",
+      value: offer?.breakKind ?? "all-units",
+      choices: [
+        { value: "all-units", words: "all packs" },
+        { value: "incremental", words: "the packs from there on" },
+      ],
+    },
+    {
+      name: "volume",
+      label: "Room of one pack",
+      kind: "text",
+      value: offer?.volumeTyped ?? "",
+      hint: "1.9 cu ft, 25 l or 40 x 40 x 30 cm; may stay empty",
+    },
   ];
   if (offer === null) return fields;
   return [

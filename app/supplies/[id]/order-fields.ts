@@ -32,7 +32,7 @@ export function orderFields(
       name: "expectedOn",
       label: "Should come on",
       kind: "day",
-      hint: "left empty: after the supplier’s lead time",
+      hint: "left empty: as the supplier’s terms promise",
     },
     { name: "note", label: "Note", kind: "text" },
   ];

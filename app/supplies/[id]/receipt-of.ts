@@ -1,5 +1,6 @@
 import type { z } from "zod";
 import type { ReceiptBody } from "#prisma/records/receipts";
+import { rateMillionths } from "../../buying/invoice-form";
 import type { receiveForm } from "./receive-form";
 
 /**
@@ -23,7 +24,7 @@ export function receiptOf(supplyId: string, read: z.output<ReturnType<typeof rec
     receivedOn: read.receivedOn,
     kind: read.kind,
     currency: read.currency,
-    rateMillionths: read.rate,
+    rateMillionths: rateMillionths(read),
     taxIncluded: !read.taxOnTop,
     deliveryMinor: isPaid ? (read.delivery ?? 0) : 0,
     taxMinor: isPaid ? (read.tax ?? 0) : 0,
@@ -37,6 +38,7 @@ export function receiptOf(supplyId: string, read: z.output<ReturnType<typeof rec
         packAmount: read.packAmount.amount,
         packTyped: `${read.packAmount.typedValue} ${read.packAmount.typedUnit}`.trim(),
         priceMinor: isPaid ? (read.price ?? null) : null,
+        moreThanOrdered: read.moreCame,
       },
     ],
     restStillComes,

@@ -4,6 +4,7 @@ import { minorUnits } from "#lib/units/money";
 import type { OpenPurchaseLine } from "#prisma/records/purchases";
 import type { Shop } from "#prisma/records/shop";
 import type { FormField } from "../../_parts/form-field";
+import { invoiceFields } from "../../buying/invoice-fields";
 import { moneyAsTyped } from "./offer-fields";
 import type { SupplyScreen } from "./supply-screen";
 
@@ -71,23 +72,7 @@ export function receiveFields({ screen, shop, today, key, line }: Question): For
       hint: "may stay empty",
       onlyFor: onlyFor(line),
     },
-    { name: "delivery", label: "Delivery, whole invoice", kind: "number", onlyFor: onlyFor(line) },
-    { name: "tax", label: "Tax, whole invoice", kind: "number", onlyFor: onlyFor(line) },
-    { name: "taxOnTop", label: "The prices are without tax: add it", kind: "tick", onlyFor: onlyFor(line) },
-    {
-      name: "currency",
-      label: "Currency of the invoice",
-      kind: "text",
-      value: shop.currency,
-      onlyFor: onlyFor(line),
-    },
-    {
-      name: "rate",
-      label: `One of it in ${shop.currency}`,
-      kind: "number",
-      hint: "only for another currency: 1.0836",
-      onlyFor: onlyFor(line),
-    },
+    ...invoiceFields({ shop, severalLines: false, onlyFor: onlyFor(line) }),
     { name: "note", label: "Note", kind: "text" },
     ...(line === null ? [] : restFields()),
   ];
@@ -120,6 +105,7 @@ function fromWhom(screen: Question["screen"]): FormField {
 
 function restFields(): FormField[] {
   return [
+    { name: "moreCame", label: "More came than was ordered", kind: "tick" },
     {
       name: "restPacks",
       label: "Packs that still come",

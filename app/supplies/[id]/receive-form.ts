@@ -1,6 +1,6 @@
 import { z } from "zod";
-import type { Measures } from "#lib/units/measures";
 import type { UseUnit } from "#lib/units/use-unit";
+import type { Shop } from "#prisma/records/shop";
 import {
   amountAboveZero,
   dayText,
@@ -10,23 +10,23 @@ import {
   tick,
   wholeNumber,
 } from "../../_parts/typed-fields";
+import { invoiceShape, rateProblem, typedDigits } from "../../buying/invoice-form";
 
 const MOST_PACKS = 10_000;
-const MILLION = 1_000_000;
-/** The largest number that the column for rates holds. */
-const MOST_RATE = 2_147_483_647;
-const RATE_PROBLEM = "Write what one unit of the invoice’s currency costs in yours, like 1.0836.";
-
-/** A rate of exchange, kept in millionths. */
-const rate = z.string().transform((text, context): number => {
-  const value = /^\d+([.,]\d{1,6})?$/.test(text) ? Math.round(Number(text.replace(",", ".")) * MILLION) : 0;
-  if (value > 0 && value <= MOST_RATE) return value;
-  context.addIssue({ code: "custom", message: RATE_PROBLEM });
-  return z.NEVER;
-});
-
-/** What came in of one supply: the real packs and the real price, not what was ordered. */
-export function receiveForm(unit: UseUnit, measures: Measures, minorDigits: number) {
+/**
+ * What came in of one supply: the real packs and the real price, not what was ordered.
+ *
+ * @param unit of the supply
+ * @param shop its measures and its money
+ * @param currency of the invoice as typed: prices are read with its digits
+ */
+export function receiveForm(
+  unit: UseUnit,
+  shop: Pick<Shop, "measures" | "minorDigits" | "currency">,
+  currency: string | undefined,
+) {
+  const { measures } = shop;
+  const minorDigits = typedDigits(currency, shop);
   return z
     .object({
       id: neededText("The form lost its key. Load the page again."),
@@ -37,18 +37,15 @@ export function receiveForm(unit: UseUnit, measures: Measures, minorDigits: numb
       packs: wholeNumber(1, MOST_PACKS),
       packAmount: amountAboveZero(unit, measures),
       price: moneyTyped(minorDigits).optional(),
-      delivery: moneyTyped(minorDigits).optional(),
-      tax: moneyTyped(minorDigits).optional(),
-      taxOnTop: tick,
-      currency: z
-        .string()
-        .trim()
-        .toUpperCase()
-        .regex(/^[A-Z]{3}$/, "Write the three letters of a currency, like USD."),
-      rate: rate.default(MILLION),
+      ...invoiceShape(minorDigits),
+      moreCame: tick,
       restPacks: wholeNumber(0, MOST_PACKS).optional(),
       restExpectedOn: dayText.optional(),
       note: optionalText,
+    })
+    .superRefine((receipt, context) => {
+      const problem = receipt.kind === "paid" ? rateProblem(receipt, shop.currency) : null;
+      if (problem !== null) context.addIssue({ code: "custom", path: ["rate"], message: problem });
     })
     .refine((receipt) => (receipt.restPacks ?? 0) === 0 || receipt.restExpectedOn !== undefined, {
       path: ["restExpectedOn"],

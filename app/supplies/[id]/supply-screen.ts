@@ -5,7 +5,7 @@ import type { Database } from "#prisma/client";
 import { movementsOf, supplyWeeksOf } from "#prisma/records/movements";
 import { openPurchaseLines } from "#prisma/records/purchases";
 import type { Shop } from "#prisma/records/shop";
-import { offersOf, suppliersOf } from "#prisma/records/suppliers";
+import { offerPricesOf, offersOf, suppliersOf } from "#prisma/records/suppliers";
 import { stockOf, supplyOf } from "#prisma/records/supplies";
 import { weeklyCheckOn } from "#prisma/records/weekly-checks";
 import { ledgerRows } from "./ledger-rows";
@@ -43,6 +43,9 @@ export async function supplyScreen(
     openPurchaseLines(db, { supplyId }),
     weeklyCheckOn(db, today),
   ]);
+  const prices = await Promise.all(
+    offers.map(async (offer) => [offer.id, await offerPricesOf(db, offer.id)] as const),
+  );
   const stock = stocks.find((row) => row.supplyId === supplyId);
   const countedAt = stock?.countedAt ?? null;
   const checkRow = check?.rows.find((row) => row.supplyId === supplyId);
@@ -60,6 +63,8 @@ export async function supplyScreen(
     ledger: ledgerRows(lines, supply.useUnit),
     olderHref: oldest === undefined ? null : `/supplies/${supplyId}?before=${oldest.id}#ledger`,
     offers,
+    /** What each offer's pack was offered at, oldest first. */
+    offerPrices: new Map(prices),
     suppliers,
     onOrder,
   };

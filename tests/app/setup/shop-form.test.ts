@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { minorDigitsOf, shopForm } from "#app/setup/shop-form.ts";
+import { shopForm } from "#app/setup/shop-form.ts";
 
 const TYPED = {
   name: "Sandpiper Pottery",
@@ -7,7 +7,7 @@ const TYPED = {
   currency: "EUR",
   weekStartsOn: "7",
   measures: "metric",
-  servicePerMille: "950",
+  promise: "share:980",
   coverWeeks: "8",
   reviewDays: "7",
   defaultStyle: "bubble",
@@ -17,7 +17,7 @@ describe("shop form", () => {
   it("reads what a shop needs, without a price", () => {
     expect(shopForm.parse(TYPED)).toMatchObject({
       weekStartsOn: 7,
-      servicePerMille: 950,
+      promise: { goal: "share", perMille: 980 },
       timeZone: "Pacific/Kiritimati",
     });
   });
@@ -44,14 +44,5 @@ describe("shop form", () => {
       ["guessedParcels"],
       "Write a whole number from 1 to 2,000.",
     ]);
-  });
-
-  // ISO 4217, list one: minor units of JPY 0, USD 2, KWD 3. https://www.six-group.com/en/products-services/financial-information/data-standards.html
-  it.each([
-    ["JPY", 0],
-    ["USD", 2],
-    ["KWD", 3],
-  ])("knows the minor digits of %s", (currency, digits) => {
-    expect(minorDigitsOf(currency)).toBe(digits);
   });
 });

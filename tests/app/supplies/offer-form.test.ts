@@ -28,4 +28,26 @@ describe("offer form", () => {
   it("needs no price", () => {
     expect(form.parse({ ...TYPED, price: undefined }).price).toBeUndefined();
   });
+
+  it("says which step contradicts the others, by the field of the breaks", () => {
+    const problem = (breaks: string) => {
+      const read = form.safeParse({ ...TYPED, breaks });
+      return read.error?.issues.map((issue) => [issue.path, issue.message]);
+    };
+    expect(problem("3: 24.50, 3: 23.00")).toEqual([
+      [["breaks"], "The step from 3 packs on stands twice. Write each step once, like 3: 36.00, 6: 34.00."],
+    ]);
+    const dearer = "is not lower than the one before it. Mend it, or leave that step out.";
+    expect(problem("3: 26.00")).toEqual([[["breaks"], `The price from 3 packs on ${dearer}`]]);
+    expect(problem("6: 24.50, 3: 23.00")).toEqual([[["breaks"], `The price from 6 packs on ${dearer}`]]);
+  });
+
+  it("reads for which packs a lower price counts, and the room of one pack", () => {
+    expect(form.parse({ ...TYPED, breakKind: "incremental", volume: "1.9 cu ft" })).toMatchObject({
+      breakKind: "incremental",
+      volume: { ml: 53_802, typed: "1.9 cu ft" },
+    });
+    expect(form.parse(TYPED).breakKind).toBe("all-units");
+    expect(form.safeParse({ ...TYPED, volume: "1.9" }).error?.issues[0]?.path).toEqual(["volume"]);
+  });
 });

@@ -78,4 +78,25 @@ describe("supply of a filled form", () => {
     const plain = { ...PLAIN_SUPPLY, ...PLACE, name: "A", kind: "fill", useUnit: "foot" };
     expect(read({ kind: "fill" })).toEqual(plain);
   });
+
+  it("has a goal of its own, a shelf life and a last day only where they are given", () => {
+    const own = { kind: "tape", promise: "share:980", shelfLife: "365", lastUseOn: "2027-01-31" };
+    expect(read(own)).toMatchObject({
+      goal: "share",
+      goalPerMille: 980,
+      shelfLifeDays: 365,
+      lastUseOn: "2027-01-31",
+    });
+    expect(read({ kind: "tape" })).toMatchObject({
+      goal: null,
+      goalPerMille: null,
+      shelfLifeDays: null,
+      lastUseOn: null,
+    });
+    expect(problemFields({ promise: "often", shelfLife: "0", lastUseOn: "soon" })).toEqual([
+      "promise",
+      "shelfLife",
+      "lastUseOn",
+    ]);
+  });
 });

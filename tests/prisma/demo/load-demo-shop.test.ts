@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { priceMove } from "#lib/purchasing/price-move";
 import { addDays, day, daysBetween, weekStart } from "#lib/units/day";
 import { closeDatabase, type Database, openDatabase } from "#prisma/client";
 import { demoCalendar } from "#prisma/demo/demo-calendar";
@@ -11,9 +12,12 @@ import { loadDemoShop } from "#prisma/demo/load-demo-shop";
 import { seededRandom } from "#prisma/demo/seeded-random";
 import { migrateDatabase } from "#prisma/migrate";
 import { plannedEventsOf } from "#prisma/records/planned-events";
+import { pricesPaid } from "#prisma/records/prices-paid";
+import { purchasesOf } from "#prisma/records/purchase-orders";
 import { recipesOf } from "#prisma/records/recipes";
 import { proveRollUps } from "#prisma/records/roll-ups";
 import { shopOf } from "#prisma/records/shop";
+import { offerPricesOf } from "#prisma/records/suppliers";
 import { weeklyCheckOn } from "#prisma/records/weekly-checks";
 
 const TODAY = day("2026-11-25");
@@ -166,12 +170,26 @@ describe("loadDemoShop", () => {
     }
   });
 
-  it("leaves one order open and receives the others, some of them late", async () => {
-    const lines = await db.purchaseLine.findMany();
-    expect(lines.filter((line) => line.closedOn === null).map((line) => line.supplyId)).toEqual([
-      "small-bubble",
+  it("holds an order in each state, one of them late, and receives the others, some of them late", async () => {
+    const orders = await purchasesOf(db, { others: 5 });
+    const open = orders.filter((order) => order.status !== "received");
+    expect(open.map((order) => [order.status, order.lines.map((line) => line.supplyId)])).toEqual([
+      ["draft", ["packing-paper", "tissue"]],
+      ["placed", ["small-bubble"]],
+      ["partly received", ["household-tape"]],
     ]);
+    const rest = open.at(-1)?.lines[0]?.open;
+    expect(rest?.packs).toBe(2);
+    expect(rest?.expectedOn).toBe("2026-11-23");
+    const lines = await db.purchaseLine.findMany();
     expect(lines.some((line) => line.closedOn !== null && line.closedOn > line.expectedOn)).toBe(true);
+  });
+
+  it("knows that prices rose, from what was offered and from what was paid", async () => {
+    const prices = await offerPricesOf(db, "demo-wraps-small-bubble");
+    expect(prices.map((price) => price.priceMinor)).toEqual([2_438, 2_650]);
+    const tape = priceMove(await pricesPaid(db, { supplyId: "household-tape" }), null);
+    expect(tape?.ratioToBefore).toBeGreaterThan(1.05);
   });
 
   it("invents the same parcels from the same seed", async () => {

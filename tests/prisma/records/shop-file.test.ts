@@ -88,4 +88,72 @@ describe("a shop file", () => {
     expect(problemsOf({ ...EVENT, upliftPercent: -101 })).toEqual(["events[0].upliftPercent"]);
     expect(problemsOf({ ...EVENT, itemTypes: ["mug", "jug"] })).toEqual(["events[0].itemTypes[1]"]);
   });
+
+  it("brings a supplier's days, an offer's steps and room, a supply's goal and the shop's terms", async () => {
+    const outcome = await loadShopFile(
+      db,
+      {
+        ...FILE,
+        shop: { ...SETTINGS, goal: "share", longestCoverWeeks: 20, weekLimitMinor: 30_000, room: "40 cu ft" },
+        supplies: [
+          {
+            ...FILE.supplies[0],
+            goal: { kind: "cycles", perMille: 980 },
+            shelfLifeDays: 365,
+            lastUseOn: "2027-01-31",
+          },
+        ],
+        suppliers: [
+          {
+            id: "north",
+            name: "Invented supplier",
+            leadTimeDays: 6,
+            deliveryMinor: 500,
+            workingDays: true,
+            orderDays: "12345",
+            cutOff: "14:00",
+            peak: { from: "09-01", to: "12-20", extraDays: 4 },
+            closed: [{ from: "2026-12-24", to: "2027-01-02" }],
+          },
+        ],
+        offers: [
+          {
+            id: "ream",
+            supply: "tissue",
+            supplier: "north",
+            pack: "ream",
+            packAmount: "480",
+            price: 1_750,
+            breakKind: "incremental",
+            room: "0.5 cu ft",
+          },
+        ],
+      },
+      { now: NOW },
+    );
+    expect(outcome).toEqual({ kind: "loaded" });
+    expect(await shopOf(db)).toMatchObject({
+      goal: "share",
+      longestCoverWeeks: 20,
+      holdingPerMille: 200,
+      roomMl: 1_132_674,
+    });
+    expect(await db.supply.findFirst()).toMatchObject({
+      goal: "cycles",
+      goalPerMille: 980,
+      shelfLifeDays: 365,
+    });
+    expect(await db.supplier.findFirst({ include: { closures: true } })).toMatchObject({
+      workingDays: true,
+      cutOff: "14:00",
+      peakFrom: "09-01",
+      closures: [{ fromDay: "2026-12-24", toDay: "2027-01-02" }],
+    });
+    expect(await db.offer.findFirst()).toMatchObject({ breakKind: "incremental", volumeMl: 14_158 });
+  });
+
+  it("names a room that can't be read by its path", () => {
+    const reading = readShopFile({ ...FILE, shop: { ...SETTINGS, room: "plenty" } });
+    expect(reading).toMatchObject({ problems: [{ path: "shop.room" }] });
+  });
 });

@@ -1,4 +1,6 @@
 import Link from "next/link";
+import { day } from "#lib/units/day";
+import { formatDay } from "#lib/units/day-text";
 import { formatMoney } from "#lib/units/money";
 import type { Shop } from "#prisma/records/shop";
 import type { Offer } from "#prisma/records/suppliers";
@@ -76,9 +78,23 @@ function OfferWords({ offer, screen, shop }: OffersProps & { readonly offer: Off
         {offer.breaks
           .map((step) => ` · from ${step.fromPacks}: ${money(step.priceMinor)}, ${each(step.priceMinor)}`)
           .join("")}
+        {offer.breaks.length > 0 && offer.breakKind === "incremental" ? " (for the packs from there on)" : ""}
+        {offer.volumeTyped === null ? "" : ` · takes ${offer.volumeTyped}`}
+        {beforeWords(screen.offerPrices.get(offer.id) ?? [], money)}
       </p>
     </div>
   );
+}
+
+/** The price before the present one, and until when it held. */
+function beforeWords(
+  prices: readonly { readonly fromDay: string; readonly priceMinor: number }[],
+  money: (minor: number) => string,
+): string {
+  const last = prices.at(-1);
+  const before = prices.at(-2);
+  if (last === undefined || before === undefined) return "";
+  return ` · ${money(before.priceMinor)} until ${formatDay(day(last.fromDay), { year: true })}`;
 }
 
 function daysText(days: number): string {

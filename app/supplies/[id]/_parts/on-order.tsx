@@ -1,4 +1,5 @@
 import { randomUUID } from "node:crypto";
+import Link from "next/link";
 import { scaleAmount } from "#lib/units/amount";
 import { formatAmount } from "#lib/units/amount-text";
 import { type Day, day } from "#lib/units/day";
@@ -61,7 +62,8 @@ function OpenLine({ line, screen, shop, today }: OnOrderProps & { readonly line:
           {line.expectedOn < today ? <strong className={styles.late}> Late.</strong> : null}
         </p>
         <p className={styles.aside}>
-          {packs} from {line.supplierName}, ordered {formatDay(day(line.placedOn))}
+          {packs} from {line.supplierName},{" "}
+          <Link href={`/buying/${line.purchaseId}`}>ordered {formatDay(day(line.placedOn))}</Link>
         </p>
       </div>
       <div className={styles.choices}>
