@@ -28,7 +28,11 @@ const withoutDays = ["tests/lib/statistics/**", "tests/lib/forecast/methods/**"]
   glob,
 ]);
 
+/** Journeys record much, and each record makes a new plan: rough ones leave the processor to the browser. */
+const PLAN_SECONDS = "1";
+
 await command(async () => {
+  process.env.WADDING_PLAN_SECONDS ??= PLAN_SECONDS;
   await setUp();
   const browser = await findBrowser();
   await nextBuild();

@@ -42,6 +42,18 @@ export class PlanQueue {
     else if (at - this.#running.at > FORGOTTEN_MS) this.#running.work.stop();
   }
 
+  /** Asks again for a plan by its key; false where it neither waits nor is being worked out. */
+  askAgain(hash: string): boolean {
+    const waiting = this.#waiting.get(hash);
+    if (waiting !== undefined) {
+      this.ask(hash, waiting.question);
+      return true;
+    }
+    if (this.#running?.hash !== hash) return false;
+    this.#running.at = this.#means.now();
+    return true;
+  }
+
   async #finished(hash: string, work: PlanWork): Promise<void> {
     try {
       await this.#means.settle(hash, await outcomeOf(work));

@@ -5,17 +5,17 @@ import type { Database } from "#prisma/client";
 import { keepPlan, planOf, questionHash } from "#prisma/records/purchase-plans";
 import { PlanStopped, planInProcess } from "../solver/plan-in-process";
 import { PlanQueue } from "./plan-queue";
+import { planSecondsHere } from "./plan-seconds";
 
 /** A plan as far as it is known. */
 export type WantedPlan =
   | { readonly kind: "ready"; readonly answer: PlanAnswer; readonly madeAt: string }
-  | { readonly kind: "working" }
+  /** it is being worked out; `question` is what to ask for it by */
+  | { readonly kind: "working"; readonly question: string }
   | { readonly kind: "failed"; readonly message: string }
   /** no supply can be planned */
   | { readonly kind: "nothing" };
 
-/** Time for a plan; it is worked out beside the server. */
-const SECONDS = 5;
 /** Closer to the cheapest than this nobody looks. */
 const GAP = 0.005;
 /** After a failure the same plan is not tried again for so long. */
@@ -38,7 +38,7 @@ function newPlans(): Plans {
   const places: Plans["places"] = new Map();
   const failed: Plans["failed"] = new Map();
   const queue = new PlanQueue({
-    start: (question) => planInProcess({ question, seconds: SECONDS, gap: GAP }),
+    start: (question) => planInProcess({ question, seconds: planSecondsHere(), gap: GAP }),
     now: Date.now,
     settle: async (hash, outcome) => {
       const place = places.get(hash);
@@ -72,5 +72,17 @@ export async function wantedPlan(db: Database, day: Day, question: PlanQuestion)
   }
   plans.places.set(hash, { db, day });
   plans.queue.ask(hash, question);
-  return { kind: "working" };
+  return { kind: "working", question: hash };
+}
+
+/**
+ * How far a plan is that was asked for before, by its question's key: a glance, without reckoning the check again.
+ *
+ * @param db the database
+ * @param hash the key that `wantedPlan` gave
+ * @returns "working" while it is; else that there is something else to show
+ */
+export async function planProgress(db: Database, hash: string): Promise<"working" | "settled"> {
+  if (!plans.queue.askAgain(hash)) return "settled";
+  return (await planOf(db, hash)) === null ? "working" : "settled";
 }

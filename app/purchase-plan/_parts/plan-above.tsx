@@ -8,8 +8,6 @@ import { PlanWaiting } from "./plan-waiting";
 type PlanAboveProps = {
   readonly plan: WantedPlan;
   readonly notPlanned: readonly NotPlanned[];
-  /** the address’s parameters, to ask for the plan with */
-  readonly query: string;
   readonly today: Day;
   readonly inMoney: (minor: number) => string;
   /** name of a supply or a supplier */
@@ -17,10 +15,10 @@ type PlanAboveProps = {
 };
 
 /** What the plan comes to, or why there is none yet; and what it leaves out. */
-export function PlanAbove({ plan, notPlanned, query, today, inMoney, nameOf }: PlanAboveProps) {
+export function PlanAbove({ plan, notPlanned, today, inMoney, nameOf }: PlanAboveProps) {
   return (
     <>
-      <PlanState plan={plan} query={query} today={today} inMoney={inMoney} nameOf={nameOf} />
+      <PlanState plan={plan} today={today} inMoney={inMoney} nameOf={nameOf} />
       {notPlannedWords(notPlanned, nameOf).map((words) => (
         <p key={words}>{words}</p>
       ))}
@@ -28,12 +26,12 @@ export function PlanAbove({ plan, notPlanned, query, today, inMoney, nameOf }: P
   );
 }
 
-function PlanState({ plan, query, today, inMoney, nameOf }: Omit<PlanAboveProps, "notPlanned">) {
+function PlanState({ plan, today, inMoney, nameOf }: Omit<PlanAboveProps, "notPlanned">) {
   switch (plan.kind) {
     case "nothing":
       return null;
     case "working":
-      return <PlanWaiting query={query} />;
+      return <PlanWaiting question={plan.question} />;
     case "failed":
       return (
         <Message kind="note" title="The plan over all suppliers could not be worked out.">

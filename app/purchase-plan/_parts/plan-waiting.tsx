@@ -13,7 +13,7 @@ const REFRESH_AGAIN_MS = 10_000;
  * Says that the plan is being worked out. When it is there the page moves on by itself, unless somebody has begun to
  * change the orders: then they say when.
  */
-export function PlanWaiting({ query }: { readonly query: string }) {
+export function PlanWaiting({ question }: { readonly question: string }) {
   const router = useRouter();
   const [isReady, setReady] = useState(false);
   useEffect(() => {
@@ -26,7 +26,7 @@ export function PlanWaiting({ query }: { readonly query: string }) {
     orders?.addEventListener("click", touch);
     let timer: ReturnType<typeof setTimeout>;
     async function ask() {
-      const hasMovedOn = (await kindOf(query)) !== "working";
+      const hasMovedOn = (await kindOf(question)) !== "working";
       if (hasMovedOn && isTouched) return setReady(true);
       if (hasMovedOn) router.refresh();
       timer = setTimeout(ask, hasMovedOn ? REFRESH_AGAIN_MS : ASK_EVERY_MS);
@@ -37,7 +37,7 @@ export function PlanWaiting({ query }: { readonly query: string }) {
       orders?.removeEventListener("input", touch);
       orders?.removeEventListener("click", touch);
     };
-  }, [query, router]);
+  }, [question, router]);
   return isReady ? (
     <div role="status">
       The plan over all suppliers is ready.{" "}
@@ -53,9 +53,9 @@ export function PlanWaiting({ query }: { readonly query: string }) {
 }
 
 /** "working" too where the program does not answer just now: it is asked again. */
-async function kindOf(query: string): Promise<string> {
+async function kindOf(question: string): Promise<string> {
   try {
-    const response = await fetch(`/api/purchase-plan?${query}`, { cache: "no-store" });
+    const response = await fetch(`/api/purchase-plan?question=${question}`, { cache: "no-store" });
     return response.ok ? answer.parse(await response.json()).kind : "working";
   } catch (error) {
     if (error instanceof TypeError) return "working";

@@ -27,7 +27,6 @@ export function PlannedOrders({ facts, today, asked, aim, sum, shop }: PlannedOr
   const supplies = new Map(check.rows.map((row) => [row.supplyId, row.supply]));
   const nameOf = (id: string) => supplies.get(id) ?? supplierNames.get(id) ?? id;
   const made = plan.kind === "ready" && plan.answer.kind === "plan" ? plan.answer.plan : null;
-  const query = new URLSearchParams({ today, aim: aim.aim.kind, sum }).toString();
   const problem =
     aim.unreadable === null
       ? undefined
@@ -40,14 +39,7 @@ export function PlannedOrders({ facts, today, asked, aim, sum, shop }: PlannedOr
       asked={asked}
       shop={shop}
       above={
-        <PlanAbove
-          plan={plan}
-          notPlanned={notPlanned}
-          query={query}
-          today={today}
-          inMoney={inMoney}
-          nameOf={nameOf}
-        />
+        <PlanAbove plan={plan} notPlanned={notPlanned} today={today} inMoney={inMoney} nameOf={nameOf} />
       }
       below={
         <>

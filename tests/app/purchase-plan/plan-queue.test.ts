@@ -81,6 +81,19 @@ describe("the queue of plans", () => {
     expect(started[0]?.isStopped).toBe(true);
   });
 
+  it("is asked again by the key alone, as long as the plan waits or is worked out", async () => {
+    const { queue, started, clock } = queueOf();
+    queue.ask("a", question(1));
+    queue.ask("b", question(2));
+    clock.now = 4_000;
+    expect([queue.askAgain("a"), queue.askAgain("b"), queue.askAgain("c")]).toEqual([true, true, false]);
+    clock.now = 8_000;
+    started[0]?.end(answer);
+    await turns();
+    expect(started.map(({ weeks }) => weeks)).toEqual([1, 2]);
+    expect(queue.askAgain("a")).toBe(false);
+  });
+
   it("goes on after a failure, and says it", async () => {
     const { queue, started, settled } = queueOf();
     queue.ask("a", question(1));
