@@ -22,6 +22,9 @@ export const DEMANDS: readonly KnownDemand[] = [
   { name: "lumpy", mean: 3, k: 1.5 },
 ];
 
+/** So lumpy that eight weeks cannot show it: told beside the others, without a target. */
+export const VERY_LUMPY: KnownDemand = { name: "very lumpy", mean: 2, k: 4 };
+
 /** Much of it, so that one unit hardly changes the service. */
 export const FINE_DEMANDS: readonly KnownDemand[] = [
   { name: "smooth, much", mean: 120, k: 0.05 },

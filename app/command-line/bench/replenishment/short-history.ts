@@ -17,6 +17,7 @@ import {
   LEAD_TIMES,
   LEVELS,
   leadTimeUse,
+  VERY_LUMPY,
 } from "./known-demand";
 
 const HISTORIES = 400;
@@ -31,7 +32,7 @@ const TODAY = addDays(FIRST_DAY, WEEKS * DAYS_A_WEEK);
 
 /** What reorder points do that rest on 8 weeks of records only, beside those of who knows the use. */
 export function shortHistory(): Measurement[] {
-  return DEMANDS.flatMap((demand) => LEVELS.flatMap((level) => fromFewWeeks(demand, level)));
+  return [...DEMANDS, VERY_LUMPY].flatMap((demand) => LEVELS.flatMap((level) => fromFewWeeks(demand, level)));
 }
 
 function fromFewWeeks(demand: KnownDemand, level: number): Measurement[] {
@@ -50,8 +51,9 @@ function fromFewWeeks(demand: KnownDemand, level: number): Measurement[] {
     service += result.service / HISTORIES;
     stock += result.stock / HISTORIES;
   }
+  const isAimedAt = demand !== VERY_LUMPY;
   const known = withPoint(used, knownPoint(demand, level).amount, demand);
-  const of = (name: string, value: number, unit: string, target: number) =>
+  const of = (name: string, value: number, unit: string, target: number | null) =>
     measurement({
       area: "replenishment",
       name: `${demand.name} use from 8 weeks, goal ${PER_CENT * level} %: ${name}`,
@@ -60,8 +62,8 @@ function fromFewWeeks(demand: KnownDemand, level: number): Measurement[] {
       target,
     });
   return [
-    of("falls short of the goal by", PER_CENT * (level - service), "points", 3),
-    of("mean stock beside that of known use", stock / known.stock, "times", 1.5),
+    of("falls short of the goal by", PER_CENT * (level - service), "points", isAimedAt ? 3 : null),
+    of("mean stock beside that of known use", stock / known.stock, "times", isAimedAt ? 1.5 : null),
   ];
 }
 
