@@ -4,7 +4,7 @@ import { parseMoney } from "#lib/units/money";
 /** What the plan was asked for, as in the address, and whether a sum there can't be read. */
 export type AskedAim = { readonly aim: PlanAim; readonly unreadable: string | null };
 
-/** What little more the plan with the least room may cost. */
+/** What little more the plan with the least room may cost; a guess, no source. */
 const ROOM_EXTRA_SHARE = 0.05;
 
 /**

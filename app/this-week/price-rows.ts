@@ -5,7 +5,7 @@ import type { SupplyPricePaid } from "#prisma/records/prices-paid";
 /** A supply whose price moved when it was last paid. */
 export type PriceRow = { readonly supplyId: string; readonly move: PriceMove };
 
-/** A smaller change is no news. */
+/** A smaller change is no news, an older one is known; guesses, no source. */
 const LEAST_CHANGE = 0.03;
 const LAST_DAYS = 42;
 

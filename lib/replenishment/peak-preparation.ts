@@ -19,7 +19,7 @@ export type PeakPreparation = {
 
 /** A busiest week of less than so many times the present use is no peak; a guess, no source. */
 const PEAK_TIMES = 1.3;
-/** The peak is over where use is below so many times the present one. */
+/** The peak is over where use is below so many times the present one; a guess, no source. */
 const OVER_TIMES = 1.15;
 const DAYS_A_WEEK = 7;
 

@@ -13,7 +13,7 @@ export type ToCount = {
   readonly orderMinor: number | null;
 };
 
-/** A count that changes nothing in nine of ten cases is not asked for. */
+/** A count that changes nothing in nine of ten cases is not asked for; a guess, no source. */
 const LEAST_CHANCE = 0.1;
 const YEAR_FROM_DAYS = 300;
 const TENTHS = 10;

@@ -7,10 +7,7 @@ import type { Database } from "../client";
 import { deliveryTermsOf } from "./delivery-terms";
 
 /** How a supplier delivers: its terms, how late it was, and how late the next order may be. */
-export type DeliveryRecord = SupplierDelivery & {
-  readonly past: readonly PastDelivery[];
-  readonly late: readonly Lateness[];
-};
+export type DeliveryRecord = SupplierDelivery & { readonly late: readonly Lateness[] };
 
 /** Orders that are looked at, the latest first; older ones hardly count. */
 const ORDERS = 300;
@@ -50,16 +47,12 @@ export async function supplierDeliveries(db: Database, today: Day): Promise<Map<
       const terms = deliveryTermsOf(supplier, supplier.closures);
       const own = purchases.filter((purchase) => purchase.supplierId === supplier.id);
       const past = own.flatMap((purchase) => deliveriesOf(purchase, { cutOff: supplier.cutOff, today }));
-      return [supplier.id, { past, ...recordOf(past, terms, today) }];
+      return [supplier.id, recordOf(past, terms, today)];
     }),
   );
 }
 
-function recordOf(
-  past: readonly PastDelivery[],
-  terms: DeliveryTerms,
-  today: Day,
-): Omit<DeliveryRecord, "past"> {
+function recordOf(past: readonly PastDelivery[], terms: DeliveryTerms, today: Day): DeliveryRecord {
   const late = latenesses(past, terms, today);
   return {
     terms,

@@ -6,18 +6,18 @@ import { normalQuantile } from "#lib/statistics/normal-quantile";
 import { studentTQuantile } from "#lib/statistics/student-t-quantile";
 import { addDays, day } from "#lib/units/day";
 
-// Each case of data/reorder-points.json carries its own source and address; quantiles from R 4.2.2.
+// Each case of data/inventory-cases.json carries its own source and address; quantiles from R 4.2.2.
 type Numbers = Record<string, number>;
-type Case = { input: Numbers; expected: Numbers; tolerance: { abs?: number; rel?: number } };
+type Case = { id: string; input: Numbers; expected: Numbers; tolerance: { abs?: number; rel?: number } };
 const read = (name: string) => JSON.parse(readFileSync(new URL(`./data/${name}`, import.meta.url), "utf8"));
-const { cases }: { cases: Record<string, Case> } = read("reorder-points.json");
+const cases: readonly Case[] = read("inventory-cases.json").cases;
 const quantiles: {
   normal: { p: number[]; quantile: number[] };
   studentT: { df: number; p: number[]; quantile: number[] }[];
 } = read("quantiles.json");
 
 function given(id: string) {
-  const found = cases[id];
+  const found = cases.find((each) => each.id === id);
   if (found === undefined) throw new RangeError(`given requires a case of the file, got ${id}`);
   const number = (kind: "input" | "expected") => (name: string) => {
     const value = found[kind][name];

@@ -17,14 +17,14 @@ const DAYS_A_WEEK = 7;
 const WEEKS_A_YEAR = 52;
 const ML_PER_LITRE = 1_000;
 const PER_MILLE = 1_000;
-/** Use of so many days sets a week's reorder point against today's. */
+/** Use of so many days sets a week's reorder point against today's; a guess, no source. */
 const COMPARED_DAYS = 14;
 /** At the reorder point an order is due, so the position must stand above it; in use units. */
 const ABOVE_THE_POINT = 0.01;
-/** To be short by this share of a week's use costs as much as two deliveries: the promise goes before the saving. */
+/** To be short by this share of a week's use costs as much as two deliveries: the promise goes before the saving; guesses. */
 const SHORT_SHARE = 0.05;
 const SHORT_DELIVERIES = 2;
-/** And at least as many times its own price. */
+/** And at least as many times its own price; a guess. */
 const SHORT_PRICES = 5;
 
 /** The question, and which supplies are not in it. */

@@ -17,7 +17,7 @@ const rowsOf = (days: readonly (readonly [number, number])[]) => {
   }));
   const terms = plainTerms(10);
   const belief = latenessBelief(late, { promisedDays: 10, orderedOn: today });
-  const record: DeliveryRecord = { terms, belief, late, past: [] };
+  const record: DeliveryRecord = { terms, belief, late };
   return leadTimeRows([supplier], new Map([["marram", record]]), today);
 };
 
