@@ -2,7 +2,7 @@ import type { PlanQuestion } from "#lib/purchasing/plan/plan-question";
 import type { PlanAnswer } from "#lib/purchasing/plan/purchase-plan";
 import type { Day } from "#lib/units/day";
 import type { Database } from "#prisma/client";
-import { keepPlan, planOf, questionHash } from "#prisma/records/purchase-plans";
+import { keepPlan, planOf } from "#prisma/records/purchase-plans";
 import { PlanStopped, planInProcess } from "../solver/plan-in-process";
 import { PlanQueue } from "./plan-queue";
 import { planSecondsHere } from "./plan-seconds";
@@ -58,12 +58,15 @@ function newPlans(): Plans {
  *
  * @param db the database
  * @param day the day that the plan is for
- * @param question all that the plan depends on
+ * @param asked the question, all that the plan depends on, and its hash
  * @returns what is known of the plan now
  */
-export async function wantedPlan(db: Database, day: Day, question: PlanQuestion): Promise<WantedPlan> {
+export async function wantedPlan(
+  db: Database,
+  day: Day,
+  { question, hash }: { readonly question: PlanQuestion; readonly hash: string },
+): Promise<WantedPlan> {
   if (question.supplies.length === 0) return { kind: "nothing" };
-  const hash = questionHash(question);
   const kept = await planOf(db, hash);
   if (kept !== null) return { kind: "ready", ...kept };
   const failed = plans.failed.get(hash);

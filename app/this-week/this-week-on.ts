@@ -58,7 +58,7 @@ export async function thisWeekOn(
     lastCheck,
     paid,
   ] = await Promise.all([
-    readWeekPlan(db, shop, { today, aim }),
+    readWeekPlan(db, { today, aim }),
     offersOf(db),
     suppliersOf(db),
     openPurchaseLines(db),

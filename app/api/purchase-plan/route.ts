@@ -22,6 +22,6 @@ export async function GET(request: Request): Promise<Response> {
   if (unreadable !== null) {
     return Response.json({ kind: "unreadable-sum", field: "sum", typed: unreadable }, { status: 400 });
   }
-  const { plan, notPlanned } = await readWeekPlan(asked.db, shop, { today: asked.today, aim });
+  const { plan, notPlanned } = await readWeekPlan(asked.db, { today: asked.today, aim });
   return Response.json({ ...plan, notPlanned });
 }

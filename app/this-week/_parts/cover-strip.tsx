@@ -5,15 +5,12 @@ import type { CoverAxis } from "../cover-axis";
 import type { CoverMarks } from "../cover-marks";
 import styles from "./cover-strip.module.css";
 
-type CoverStripProps = { readonly axis: CoverAxis; readonly marks: CoverMarks; readonly tone: RowTone };
+type CoverStripProps = { readonly marks: CoverMarks; readonly tone: RowTone };
 
 /** One supply's line on the shared time axis: how far the stock reaches, and what could arrive when. */
-export function CoverStrip({ axis, marks, tone }: CoverStripProps) {
+export function CoverStrip({ marks, tone }: CoverStripProps) {
   return (
     <div role="img" aria-label={marks.words} className={classList(styles.strip, styles[tone])}>
-      {axis.ticks.map((tick) => (
-        <span key={tick.day} className={styles.tick} style={at(tick.percent)} />
-      ))}
       {marks.bar === null ? null : (
         <>
           <span className={styles.solid} style={{ width: `${marks.bar.careful}%` }} />
@@ -33,6 +30,16 @@ export function CoverStrip({ axis, marks, tone }: CoverStripProps) {
 
 function at(percent: number): CSSProperties {
   return { insetInlineStart: `${percent}%` };
+}
+
+/**
+ * The weeks of the axis for the strips in an element with this style, which draw a line where each begins.
+ *
+ * @param axis - the axis of the strips
+ * @returns the style
+ */
+export function weekLines({ ticks, days }: CoverAxis): CSSProperties {
+  return { "--first-week": `${ticks[0]?.percent ?? 0}%`, "--week": `${700 / days}%` } as CSSProperties;
 }
 
 /** The dates over the strips. */

@@ -4,7 +4,7 @@ import { formatAmount, formatEstimate } from "#lib/units/amount-text";
 import { actionWords } from "../action-words";
 import type { CoverAxis } from "../cover-axis";
 import { coverMarks } from "../cover-marks";
-import { CoverDates, CoverLegend, CoverStrip } from "./cover-strip";
+import { CoverDates, CoverLegend, CoverStrip, weekLines } from "./cover-strip";
 import styles from "./cover-table.module.css";
 import { Explanation } from "./explanation";
 
@@ -14,7 +14,7 @@ type CoverTableProps = { readonly rows: readonly CheckRow[]; readonly axis: Cove
 export function CoverTable({ rows, axis }: CoverTableProps) {
   return (
     <>
-      <table className={styles.table}>
+      <table className={styles.table} style={weekLines(axis)}>
         <caption className={styles.caption}>How long each supply lasts, the most urgent first</caption>
         <thead>
           <tr className={styles.row}>
@@ -51,7 +51,7 @@ function CoverRow({ row, axis }: { readonly row: CheckRow; readonly axis: CoverA
           <span className={styles.use}>{useWords(row)}</span>
         </td>
         <td className={styles.cover}>
-          <CoverStrip axis={axis} marks={coverMarks(row, axis)} tone={tone} />
+          <CoverStrip marks={coverMarks(row, axis)} tone={tone} />
         </td>
         <td className={styles.todo}>
           <span className={styles.sentence}>
