@@ -3,7 +3,7 @@ import { type Day, daysBetween } from "#lib/units/day";
 import { formatDay, formatDayLong } from "#lib/units/day-text";
 
 const LONGEST = 90;
-type FindingRow = Pick<CheckRow, "supply" | "action" | "orderByDate">;
+type FindingRow = Pick<CheckRow, "supply" | "action" | "orderByDate" | "arrivals">;
 
 /**
  * Finding: the one line that says what to do this week.
@@ -20,10 +20,12 @@ export function finding(rows: readonly FindingRow[], today: Day): string {
   const todayRows = rows.filter((row) => row.action === "order-today");
   const weekRows = rows.filter((row) => row.action === "order-this-week");
   const uncounted = rows.filter((row) => row.action === "count").length;
+  const late = rows.filter((row) => row.arrivals.some((arrival) => arrival.expectedOn < today));
   if (todayRows.length === 0 && weekRows.length === 0) {
-    return nothingToOrder(rows, uncounted);
+    return nothingToOrder(rows, uncounted, late);
   }
-  const rest = restWords(rows.length - todayRows.length - weekRows.length, uncounted);
+  const others = rows.length - todayRows.length - weekRows.length;
+  const rest = restWords({ others, uncounted, late: late.length });
   const withNames = `Order ${orderWords(todayRows, weekRows, { today, names: true })}${rest}`;
   return withNames.length <= LONGEST
     ? withNames
@@ -70,14 +72,24 @@ function byWords(of: Day, today: Day): string {
   return daysBetween(today, of) < 7 ? weekdayName : formatDay(of, { weekday: true });
 }
 
-function restWords(others: number, uncounted: number): string {
-  if (uncounted > 0) {
-    return `; count ${uncounted === 1 ? "one more" : `${uncounted} more`} to be sure.`;
+function restWords(rest: { readonly others: number; readonly uncounted: number; readonly late: number }) {
+  const asks = [
+    ...(rest.uncounted === 0
+      ? []
+      : [`count ${rest.uncounted === 1 ? "one more" : `${rest.uncounted} more`}`]),
+    ...(rest.late === 0 ? [] : [lateWords(rest.late)]),
+  ];
+  if (asks.length > 0) {
+    return `; ${asks.join(" and ")}${rest.late === 0 ? " to be sure" : ""}.`;
   }
-  return others > 0 ? "; the rest can wait." : ".";
+  return rest.others > 0 ? "; the rest can wait." : ".";
 }
 
-function nothingToOrder(rows: readonly FindingRow[], uncounted: number): string {
+function lateWords(late: number): string {
+  return `ask after ${late === 1 ? "a late delivery" : `${late} late deliveries`}`;
+}
+
+function nothingToOrder(rows: readonly FindingRow[], uncounted: number, late: readonly FindingRow[]): string {
   if (uncounted === rows.length) {
     return "Count the shelf first: no supply has a date yet.";
   }
@@ -87,15 +99,27 @@ function nothingToOrder(rows: readonly FindingRow[], uncounted: number): string 
       : `Record parcels to see how long the shelf lasts, and count ${uncounted === 1 ? "one" : uncounted} more.`;
   }
   if (uncounted > 0) {
-    const known = "Nothing known must be ordered this week";
-    return uncounted === 1
-      ? `${known}; count one supply to be sure.`
-      : `${known}; count ${uncounted} to be sure.`;
+    const toCount = `count ${uncounted === 1 ? "one supply" : uncounted}`;
+    const end = late.length > 0 ? `${toCount} and ${lateWords(late.length)}` : `${toCount} to be sure`;
+    return `Nothing known must be ordered this week; ${end}.`;
   }
+  const nothing = "Nothing to order this week";
+  const ends = late.length > 0 ? [lateNames(late), lateWords(late.length)] : nextWords(rows);
+  const text = ends.map((end) => `${nothing}; ${end}.`).find((each) => each.length <= LONGEST);
+  return text ?? `${nothing}.`;
+}
+
+function lateNames(late: readonly FindingRow[]): string {
+  const [first] = late;
+  const due = first?.arrivals[0]?.expectedOn;
+  return late.length === 1 && first !== undefined && due !== undefined
+    ? `ask where ${first.supply} is, due ${formatDay(due)}`
+    : lateWords(late.length);
+}
+
+function nextWords(rows: readonly FindingRow[]): string[] {
   const next = rows.find((row) => row.action === "order-later");
-  const text =
-    next === undefined || next.orderByDate === null
-      ? "Nothing to order this week."
-      : `Nothing to order this week; next is ${next.supply} by ${formatDay(next.orderByDate, { weekday: true })}.`;
-  return text.length <= LONGEST ? text : "Nothing to order this week.";
+  return next === undefined || next.orderByDate === null
+    ? []
+    : [`next is ${next.supply} by ${formatDay(next.orderByDate, { weekday: true })}`];
 }

@@ -1,13 +1,15 @@
 import { describe, expect, it } from "vitest";
 import type { CheckAction } from "#lib/replenishment/check-row";
 import { finding } from "#lib/replenishment/finding";
+import { amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
 
 const today = day("2026-11-25");
-const row = (supply: string, action: CheckAction, orderBy: string | null = null) => ({
+const row = (supply: string, action: CheckAction, orderBy: string | null = null, due: string[] = []) => ({
   supply,
   action,
   orderByDate: orderBy === null ? null : day(orderBy),
+  arrivals: due.map((on) => ({ amount: amount(12_000), expectedOn: day(on) })),
 });
 const carton = row("Carton 12 × 9 × 8", "order-today", "2026-11-25");
 const bubble = row("small bubble", "order-this-week", "2026-11-27");
@@ -66,6 +68,33 @@ describe("finding", () => {
     );
     expect(finding([unused, row("Paper", "count")], today)).toBe(
       "Record parcels to see how long the shelf lasts, and count one more.",
+    );
+  });
+
+  it("asks after what was due and has not come, not after what is due today or later", () => {
+    const lateTape = row("Carton tape", "on-its-way", null, ["2026-11-20"]);
+    const onTime = row("Tissue", "on-its-way", null, ["2026-11-25", "2026-12-01"]);
+    const lateLong = row("Recycled packing paper, white, 24 × 36, unprinted", "on-its-way", null, [
+      "2026-11-20",
+    ]);
+    expect(finding([lateTape, onTime, tape], today)).toBe(
+      "Nothing to order this week; ask where Carton tape is, due 20 Nov.",
+    );
+    expect(finding([onTime, tape], today)).toBe(
+      "Nothing to order this week; next is Carton tape by Thu 17 Dec.",
+    );
+    expect(finding([lateTape, lateTape, tissue], today)).toBe(
+      "Nothing to order this week; ask after 2 late deliveries.",
+    );
+    expect(finding([lateLong, tissue], today)).toBe("Nothing to order this week; ask after a late delivery.");
+    expect(finding([carton, lateTape], today)).toBe(
+      "Order Carton 12 × 9 × 8 today; ask after a late delivery.",
+    );
+    expect(finding([carton, lateTape, row("Tissue", "count")], today)).toBe(
+      "Order Carton 12 × 9 × 8 today; count one more and ask after a late delivery.",
+    );
+    expect(finding([lateTape, row("Tissue", "count")], today)).toBe(
+      "Nothing known must be ordered this week; count one supply and ask after a late delivery.",
     );
   });
 });
