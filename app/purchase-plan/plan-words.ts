@@ -1,5 +1,6 @@
 import type { BlockingLimit } from "#lib/purchasing/plan/blocking-limits";
-import type { HeuristicWhy, PurchasePlan } from "#lib/purchasing/plan/purchase-plan";
+import type { HeuristicWhy } from "#lib/purchasing/plan/heuristic-why";
+import type { PurchasePlan } from "#lib/purchasing/plan/purchase-plan";
 import type { NotPlanned } from "#lib/purchasing/week-plan/week-plan-input";
 import { addDays, type Day } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
@@ -16,7 +17,7 @@ const TENTHS = 10;
  *
  * @param plan the plan
  * @param frame the day it is for, and money in words
- * @example planSum(plan, frame) // "2 orders for $132.40 with delivery; the next in the week from 14 Dec."
+ * @example planSum(plan, frame) // "2 orders for $132.40 with delivery; as use is expected, the next in the week from 14 Dec."
  */
 export function planSum(plan: PurchasePlan, { today, inMoney }: { today: Day; inMoney: InMoney }): string {
   const now = plan.orders.filter(({ week }) => week === 0);
@@ -26,7 +27,7 @@ export function planSum(plan: PurchasePlan, { today, inMoney }: { today: Day; in
   const later =
     next === undefined
       ? "none after that for 13 weeks"
-      : `the next in the week from ${formatDay(addDays(today, next.week * DAYS_A_WEEK))}`;
+      : `as use is expected, the next in the week from ${formatDay(addDays(today, next.week * DAYS_A_WEEK))}`;
   return now.length === 0
     ? `Nothing needs to be ordered this week; ${later}.`
     : `${orders} for ${inMoney(sum)} with delivery; ${later}.`;
@@ -40,18 +41,20 @@ export function planSum(plan: PurchasePlan, { today, inMoney }: { today: Day; in
  * @example proofWords(plan) // "Worked out for all suppliers and 13 weeks together: no plan is cheaper."
  */
 export function proofWords({ proof, from, why }: PurchasePlan): string {
-  if (from === "heuristic") return `By rule of thumb: ${whyWords(why)}${gapWords(proof.gap)}`;
+  const isTogether = from === "solver" || why?.kind === "spared";
+  if (!isTogether) return `By rule of thumb: ${whyWords(why)}${gapWords(proof.gap)}`;
   const together = "Worked out for all suppliers and 13 weeks together";
-  return proof.proven
-    ? `${together}: no plan is cheaper.`
-    : `${together}, stopped after its time${gapWords(proof.gap)}`;
+  return `${together}${proof.proven ? "" : ", stopped after its time"}${gapWords(proof.gap)}`;
 }
 
 function gapWords(gap: number | null): string {
   if (gap === null) return "; how much cheaper a plan could be is not known.";
   const percent = Math.ceil(gap * PER_CENT * TENTHS) / TENTHS;
-  return percent === 0 ? "; no plan is cheaper." : `; no plan is more than ${percent} % cheaper.`;
+  return gap <= ROUNDING ? ": no plan is cheaper." : `; no plan is more than ${percent} % cheaper.`;
 }
+
+/** Sums of a solver may be off by such a share. */
+const ROUNDING = 1e-6;
 
 function whyWords(why: HeuristicWhy | null): string {
   switch (why?.kind) {
@@ -60,6 +63,7 @@ function whyWords(why: HeuristicWhy | null): string {
     case "unsound":
       return "what the solver found does not keep every limit";
     case "no-time":
+    case "spared":
     case "stopped":
     case undefined:
       return "the solver found nothing better in its time";

@@ -7,7 +7,7 @@ import { type Database, inTransaction } from "../client";
 export type KeptPlan = { readonly answer: PlanAnswer; readonly madeAt: string };
 
 /** Rises when plans are made in another way: older ones are then made anew. */
-const EDITION = 1;
+const EDITION = 2;
 /** Plans of other questions that are kept, for going back and forth between aims. */
 const KEPT = 40;
 

@@ -1,4 +1,4 @@
-import type { ScheduleSpace, SpaceSlot } from "#lib/purchasing/plan/schedule-space";
+import { openWorth, type ScheduleSpace, type SpaceSlot } from "#lib/purchasing/plan/schedule-space";
 
 /** What is known of the other supplies while one is scheduled. */
 export type SchedulePrices = {
@@ -23,14 +23,15 @@ export type Schedule = { readonly packs: ReadonlyMap<number, number>; readonly m
 export function bestSchedule(space: ScheduleSpace, prices: SchedulePrices): Schedule {
   const { levels, slots, costs } = space;
   let cost = new Float64Array(levels.length).fill(Number.POSITIVE_INFINITY);
+  let before = new Float64Array(levels.length);
   cost[0] = 0;
   const steps: Step[] = [];
   for (let week = 0; week < costs.length; week++) {
     for (const each of slots[week] ?? []) {
-      const step = orderStep(each, cost, prices);
-      if (step === null) continue;
-      steps.push(step);
-      cost = step.cost;
+      const price = pricesOf(each, prices);
+      if (price === null) continue;
+      [before, cost] = [cost, before];
+      steps.push({ each, back: orderStep(space, each, price, before, cost) });
     }
     addStock(space, prices, week, cost);
   }
@@ -39,36 +40,50 @@ export function bestSchedule(space: ScheduleSpace, prices: SchedulePrices): Sche
   return { packs: packsBack(steps, best), minor: cost[best] ?? Number.POSITIVE_INFINITY };
 }
 
-/** One slot's choice: packs ordered to come to each level, and the level before. */
-type Step = {
-  readonly slot: number;
-  readonly cost: Float64Array<ArrayBuffer>;
-  readonly packs: Int32Array;
-  readonly from: Int32Array;
-};
+/** One slot's choice: for each level the level before in the upper half of the number, bundles in the lower. */
+type Step = { readonly each: SpaceSlot; readonly back: Float64Array };
 
-/** Null where the slot takes nothing. */
-function orderStep(each: SpaceSlot, cost: Float64Array<ArrayBuffer>, prices: SchedulePrices): Step | null {
-  const { next, goods, bundle, slot } = each;
-  const price = goods.map((minor, number) => (number === 0 ? 0 : prices.slotMinor(each, minor)));
-  if (price.every((minor, number) => number === 0 || minor === Number.POSITIVE_INFINITY)) return null;
-  const better = cost.slice();
-  const packs = new Int32Array(cost.length);
-  const from = new Int32Array(cost.length);
-  for (let level = 0; level < cost.length; level++) {
-    const before = cost[level] ?? Number.POSITIVE_INFINITY;
-    let at = before === Number.POSITIVE_INFINITY ? -1 : (next[level] ?? -1);
-    for (let number = 1; number < price.length && at >= 0; number++) {
-      const sum = before + (price[number] ?? Number.POSITIVE_INFINITY);
-      if (sum < (better[at] ?? 0)) {
-        better[at] = sum;
-        packs[at] = number * bundle;
-        from[at] = level;
+/** No slot has as many bundles. */
+const HALF = 2 ** 32;
+
+/** What 0, 1, 2 .. bundles cost; null where the slot takes nothing. */
+function pricesOf(each: SpaceSlot, { slotMinor }: SchedulePrices): Float64Array | null {
+  let isOpen = false;
+  const price = new Float64Array(each.goods.length);
+  for (let count = 1; count < price.length; count++) {
+    const goods = each.goods[count] ?? Number.POSITIVE_INFINITY;
+    const minor = goods === Number.POSITIVE_INFINITY ? goods : slotMinor(each, goods);
+    price[count] = minor;
+    if (minor < Number.POSITIVE_INFINITY) isOpen = true;
+  }
+  return isOpen ? price : null;
+}
+
+/** Fills `cost` with the least to come to each level with the slot or without it, and gives the way back. */
+function orderStep(
+  space: ScheduleSpace,
+  { next, bundle, slot }: SpaceSlot,
+  price: Float64Array,
+  before: Float64Array,
+  cost: Float64Array,
+): Float64Array {
+  const units = bundle * slot.offer.unitsPerPack;
+  const back = new Float64Array(cost.length);
+  cost.set(before);
+  before.forEach((here, level) => {
+    if (here === Number.POSITIVE_INFINITY) return;
+    let at = next[level] ?? -1;
+    for (let count = 1; count < price.length && at >= 0; count++) {
+      const worth = at === space.open ? openWorth(space, level, count * units) : 0;
+      const sum = here + (price[count] ?? Number.POSITIVE_INFINITY) - worth;
+      if (sum < (cost[at] ?? 0)) {
+        cost[at] = sum;
+        back[at] = level * HALF + count;
       }
       at = next[at] ?? -1;
     }
-  }
-  return { slot: slot.number, cost: better, packs, from };
+  });
+  return back;
 }
 
 /** Adds what the week's stock costs to every level that can be reached. */
@@ -76,20 +91,20 @@ function addStock(space: ScheduleSpace, prices: SchedulePrices, week: number, co
   const stock = space.costs[week];
   const bare = space.after[week] ?? 0;
   for (let level = 0; level < cost.length; level++) {
-    const before = cost[level] ?? Number.POSITIVE_INFINITY;
-    if (before === Number.POSITIVE_INFINITY) continue;
-    cost[level] = before + (stock?.[level] ?? 0) + prices.roomMinor(week, bare + (space.levels[level] ?? 0));
+    const sum = (cost[level] ?? 0) + (stock?.[level] ?? 0);
+    const isThere = sum < Number.POSITIVE_INFINITY;
+    cost[level] = isThere ? sum + prices.roomMinor(week, bare + (space.levels[level] ?? 0)) : sum;
   }
 }
 
 function packsBack(steps: readonly Step[], last: number): Map<number, number> {
   const found = new Map<number, number>();
   let level = last;
-  for (const { slot, packs, from } of steps.toReversed()) {
-    const number = packs[level] ?? 0;
-    if (number === 0) continue;
-    found.set(slot, number);
-    level = from[level] ?? level;
+  for (const { each, back } of steps.toReversed()) {
+    const count = (back[level] ?? 0) % HALF;
+    if (count === 0) continue;
+    found.set(each.slot.number, count * each.bundle);
+    level = Math.floor((back[level] ?? 0) / HALF);
   }
   return found;
 }

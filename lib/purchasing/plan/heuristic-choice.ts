@@ -1,20 +1,20 @@
-import type { Schedule } from "#lib/purchasing/plan/best-schedule";
+import { type OrderMoves, reschedule } from "#lib/purchasing/plan/board-schedule";
 import { cashLimits } from "#lib/purchasing/plan/cash-limits";
 import { costedPlan } from "#lib/purchasing/plan/costed-plan";
 import type { ModelSlot, ModelSupply } from "#lib/purchasing/plan/model-columns";
 import {
   type BoardOrder,
+  boardLines,
   boardMinor,
   type PlanBoard,
-  place,
   planBoard,
-  reschedule,
+  replace,
   spentThrough,
 } from "#lib/purchasing/plan/plan-board";
 import type { ChosenStandIn, PlanChoice } from "#lib/purchasing/plan/plan-choice";
 import { planFaults } from "#lib/purchasing/plan/plan-faults";
 import type { PlanQuestion } from "#lib/purchasing/plan/plan-question";
-import { isCheaper, sparedByWeek, standInsFirst } from "#lib/purchasing/plan/stand-ins-first";
+import { isCheaper, standInsFirst } from "#lib/purchasing/plan/stand-ins-first";
 
 /** How often all orders are tried for closing and opening; each turn takes some hundred milliseconds. */
 const MOST_TURNS = 6;
@@ -55,8 +55,7 @@ function improved(
   standIns: readonly ChosenStandIn[],
   isOver: () => boolean,
 ): PlanChoice {
-  const spared = supplies.map(({ supply }) => sparedByWeek(question, standIns, supply.id));
-  const board = planBoard(question, supplies, slots, spared);
+  const board = planBoard(question, supplies, slots, standIns);
   priceLimits(board, isOver);
   for (let turn = 0; turn < MOST_TURNS; turn++) {
     const before = boardMinor(board);
@@ -65,14 +64,8 @@ function improved(
   }
   board.cashPrices.fill(0);
   board.roomPrices.fill(0);
-  keepLimits(board);
-  const lines = board.schedules.flatMap(({ packs }) =>
-    [...packs].flatMap(([number, count]) => {
-      const slot = slots[number];
-      return slot === undefined ? [] : [{ offerId: slot.offer.id, week: slot.week, packs: count }];
-    }),
-  );
-  return { lines, standIns };
+  keepLimits(board, isOver);
+  return { lines: boardLines(board), standIns };
 }
 
 const PRICE_TURNS = 16;
@@ -83,7 +76,7 @@ const PRICE_TURNS = 16;
  */
 function priceLimits(board: PlanBoard, isOver: () => boolean): void {
   const { limitPenalty } = board;
-  settle(board);
+  settle(board, isOver);
   let best = { minor: boardMinor(board), schedules: [...board.schedules] };
   const isLimited = board.cashPrices.length > 0 || board.question.limits.litres !== null;
   for (let turn = 0; isLimited && turn < PRICE_TURNS && !isOver(); turn++) {
@@ -112,20 +105,14 @@ function priceLimits(board: PlanBoard, isOver: () => boolean): void {
 /** A litre is taken for several weeks, so its price by the week is a part of its worth. */
 const ROOM_STEP = 0.3;
 
-function replace(board: PlanBoard, index: number, schedule: Schedule): void {
-  const now = board.schedules[index];
-  if (now !== undefined) place(board, index, now, -1);
-  place(board, index, schedule, 1);
-  board.schedules[index] = schedule;
-}
-
 const MOST_SWEEPS = 8;
 
-function settle(board: PlanBoard): void {
+/** Ends after the first sweep where the time is over. */
+function settle(board: PlanBoard, isOver: () => boolean): void {
   for (let sweep = 0; sweep < MOST_SWEEPS; sweep++) {
     const before = boardMinor(board);
     for (let index = 0; index < board.spaces.length; index++) reschedule(board, index, {});
-    if (sweep > 0 && boardMinor(board) > before - 0.5) return;
+    if (isOver() || (sweep > 0 && boardMinor(board) > before - 0.5)) return;
   }
 }
 
@@ -145,11 +132,7 @@ function tryOrder(board: PlanBoard, order: BoardOrder): void {
   }
 }
 
-function attempt(
-  board: PlanBoard,
-  users: readonly number[],
-  moves: { readonly closed?: BoardOrder; readonly opened?: BoardOrder },
-): void {
+function attempt(board: PlanBoard, users: readonly number[], moves: OrderMoves): void {
   const before = boardMinor(board);
   const kept = users.map((index) => [index, board.schedules[index]] as const);
   for (const index of users) reschedule(board, index, moves);
@@ -160,11 +143,11 @@ function attempt(
 }
 
 /** Fines what is broken ever more; an order that stays below its least is given up. */
-function keepLimits(board: PlanBoard): void {
+function keepLimits(board: PlanBoard, isOver: () => boolean): void {
   for (let turn = 0; turn < 4; turn++) {
     board.penalty *= 10;
     board.limitPenalty *= 10;
-    settle(board);
+    settle(board, isOver);
   }
   for (const order of board.orders) {
     if (order.goods === 0 || order.goods >= (order.supplier.leastOrderMinor ?? 0)) continue;

@@ -1,10 +1,12 @@
-import { bestSchedule, type Schedule } from "#lib/purchasing/plan/best-schedule";
+import type { Schedule } from "#lib/purchasing/plan/best-schedule";
 import { cashLimits } from "#lib/purchasing/plan/cash-limits";
 import { deliveryOf } from "#lib/purchasing/plan/costed-plan";
 import { type ModelSlot, type ModelSupply, orderColumn } from "#lib/purchasing/plan/model-columns";
+import type { ChosenLine, ChosenStandIn } from "#lib/purchasing/plan/plan-choice";
 import type { PlanQuestion } from "#lib/purchasing/plan/plan-question";
 import type { PlanSupplier } from "#lib/purchasing/plan/plan-supplier";
 import { type ScheduleSpace, scheduleSpace } from "#lib/purchasing/plan/schedule-space";
+import { sparedByWeek } from "#lib/purchasing/plan/stand-ins-first";
 
 /** One possible order, and what is in it now. */
 export type BoardOrder = {
@@ -17,8 +19,10 @@ export type BoardOrder = {
 /** A plan that is being improved: what each supply orders, and what the orders and the room hold. */
 export type PlanBoard = {
   readonly question: PlanQuestion;
-  readonly spaces: readonly ScheduleSpace[];
+  readonly spaces: ScheduleSpace[];
   readonly schedules: Schedule[];
+  /** by supply: what its stock costs with its schedule, minor units */
+  readonly stockMinor: Float64Array;
   /** by slot number */
   readonly orderOf: readonly BoardOrder[];
   readonly slots: readonly ModelSlot[];
@@ -34,6 +38,8 @@ export type PlanBoard = {
   /** by week: a price on each litre at home, likewise */
   readonly roomPrices: Float64Array;
   readonly litreMinor: number;
+  /** what stands in for what */
+  standIns: readonly ChosenStandIn[];
 };
 
 /**
@@ -42,14 +48,14 @@ export type PlanBoard = {
  * @param question all of the plan
  * @param supplies supplies with their slots
  * @param slots all slots, by number
- * @param spared by supply: use units that stand-ins spare in each week
+ * @param standIns what stands in for what
  * @returns the board
  */
 export function planBoard(
   question: PlanQuestion,
   supplies: readonly ModelSupply[],
   slots: readonly ModelSlot[],
-  spared: readonly (readonly number[])[],
+  standIns: readonly ChosenStandIn[],
 ): PlanBoard {
   const byName = new Map<string, BoardOrder & { supplyIndexes: Set<number> }>();
   const indexOf = new Map(supplies.map(({ supply, index }) => [supply.id, index]));
@@ -65,7 +71,7 @@ export function planBoard(
     byName.set(name, order);
     return order;
   });
-  const spaces = supplies.map((of) => scheduleSpace(of, question.weeks, spared[of.index] ?? []));
+  const spaces = supplies.map((of) => boardSpace(question, of, standIns));
   const litres = new Float64Array(question.weeks);
   for (const { of, after } of spaces) {
     after.forEach((units, week) => {
@@ -77,7 +83,8 @@ export function planBoard(
   return {
     question,
     spaces,
-    schedules: spaces.map(() => ({ packs: new Map(), minor: 0 })),
+    schedules: spaces.map(() => NOTHING),
+    stockMinor: Float64Array.from(spaces, (space) => stockMinor(space, slots, NOTHING)),
     orderOf,
     slots,
     orders: [...byName.values()],
@@ -87,8 +94,52 @@ export function planBoard(
     cashPrices: cashLimits(question).map(() => 0),
     roomPrices: new Float64Array(question.weeks),
     litreMinor: volume > 0 ? worth / volume : 1,
+    standIns,
   };
 }
+
+const boardSpace = (question: PlanQuestion, of: ModelSupply, standIns: readonly ChosenStandIn[]) =>
+  scheduleSpace(of, question.weeks, sparedByWeek(question, standIns, of.supply.id), "closed");
+
+/**
+ * Lets other stand-ins hold, and takes the orders of the supplies they concern off the board.
+ *
+ * @param board its stand-ins and the spaces of those supplies change
+ * @param indexes the supplies
+ * @param standIns all stand-ins from now on
+ */
+export function replaceStandIns(
+  board: PlanBoard,
+  indexes: readonly number[],
+  standIns: readonly ChosenStandIn[],
+): void {
+  board.standIns = standIns;
+  for (const index of indexes) {
+    const of = board.spaces[index]?.of;
+    if (of !== undefined) replaceSpace(board, index, boardSpace(board.question, of, standIns));
+  }
+}
+
+/**
+ * Gives a supply another space, with none of its orders.
+ *
+ * @param board space, orders and room change
+ * @param index the supply
+ * @param space of the same supply, for the stand-ins of the board
+ */
+export function replaceSpace(board: PlanBoard, index: number, space: ScheduleSpace): void {
+  replace(board, index, NOTHING);
+  const before = board.spaces[index]?.after;
+  space.after.forEach((units, week) => {
+    const more = Math.max(0, units) - Math.max(0, before?.[week] ?? 0);
+    board.litres[week] = (board.litres[week] ?? 0) + space.of.supply.litres * more;
+  });
+  board.spaces[index] = space;
+  put(board, index, NOTHING);
+}
+
+/** The schedule of a supply of which nothing is ordered. */
+export const NOTHING: Schedule = { packs: new Map(), minor: 0 };
 
 /** What an order of so many goods costs: delivery, handling, and a penalty while it is below the least order. */
 export function orderMinor(board: PlanBoard, { supplier }: BoardOrder, goods: number): number {
@@ -107,8 +158,38 @@ export function spentThrough(board: PlanBoard, week: number): number {
   return sum;
 }
 
-/** Takes a supply's orders off the board, or (sign 1) puts them on. */
-export function place(board: PlanBoard, index: number, schedule: Schedule, sign: 1 | -1): void {
+/**
+ * Gives a supply other orders.
+ *
+ * @param board orders, room and stock costs change with it
+ * @param index the supply
+ * @param schedule its orders from now on
+ */
+export function replace(board: PlanBoard, index: number, schedule: Schedule): void {
+  takeOff(board, index);
+  put(board, index, schedule);
+}
+
+/**
+ * Puts orders of a supply on the board that has none of it.
+ *
+ * @param board orders, room and stock costs change with it
+ * @param index the supply, its orders taken off
+ * @param schedule its orders from now on
+ */
+export function put(board: PlanBoard, index: number, schedule: Schedule): void {
+  place(board, index, schedule, 1);
+  board.schedules[index] = schedule;
+  const space = board.spaces[index];
+  if (space !== undefined) board.stockMinor[index] = stockMinor(space, board.slots, schedule);
+}
+
+/** Takes what a supply orders now off the board. */
+export function takeOff(board: PlanBoard, index: number): void {
+  place(board, index, board.schedules[index] ?? NOTHING, -1);
+}
+
+function place(board: PlanBoard, index: number, schedule: Schedule, sign: 1 | -1): void {
   const space = board.spaces[index];
   if (space === undefined) return;
   const inflow = new Float64Array(board.question.weeks);
@@ -136,57 +217,6 @@ function goodsOf(space: ScheduleSpace, slot: ModelSlot, packs: number): number {
 }
 
 /**
- * Schedules one supply anew, cheapest among what the others order now; orders in `closed` take nothing, those
- * in `opened` ask nothing for being placed.
- *
- * @param board its supply's orders change
- * @param index the supply
- * @param moves orders that are closed or opened for a trial
- */
-export function reschedule(
-  board: PlanBoard,
-  index: number,
-  moves: { readonly closed?: BoardOrder; readonly opened?: BoardOrder },
-): void {
-  const space = board.spaces[index];
-  const before = board.schedules[index];
-  if (space === undefined || before === undefined) return;
-  place(board, index, before, -1);
-  const cash = cashLimits(board.question).map((limit, number) => ({
-    ...limit,
-    price: board.cashPrices[number] ?? 0,
-    left: limit.minor - spentThrough(board, limit.throughWeek),
-  }));
-  const room = board.question.limits.litres;
-  const { litres } = space.of.supply;
-  const schedule = bestSchedule(space, {
-    slotMinor: ({ slot }, goods) => {
-      const order = board.orderOf[slot.number];
-      if (order === undefined || order === moves.closed) return Number.POSITIVE_INFINITY;
-      const now =
-        order === moves.opened
-          ? goods
-          : orderMinor(board, order, order.goods + goods) - orderMinor(board, order, order.goods);
-      let fine = 0;
-      for (const { throughWeek, left, price } of cash) {
-        if (order.week > throughWeek) continue;
-        fine += Math.max(0, goods - Math.max(0, left)) * board.limitPenalty + price * goods;
-      }
-      return now + fine;
-    },
-    roomMinor: (week, after) => {
-      if (room === null || litres === 0) return 0;
-      const bare = Math.max(0, space.after[week] ?? 0);
-      const over = (board.litres[week] ?? 0) + litres * (Math.max(0, after) - bare) - room;
-      const priced = (board.roomPrices[week] ?? 0) * litres * Math.max(0, after);
-      return over > 0 ? over * board.litreMinor * board.limitPenalty + priced : priced;
-    },
-  });
-  board.schedules[index] = schedule;
-  place(board, index, schedule, 1);
-}
-
-/**
  * What the board costs as it stands, broken limits fined.
  *
  * @param board orders and schedules
@@ -195,9 +225,7 @@ export function reschedule(
 export function boardMinor(board: PlanBoard): number {
   let sum = 0;
   for (const order of board.orders) sum += orderMinor(board, order, order.goods);
-  board.spaces.forEach((space, index) => {
-    sum += stockMinor(space, board.slots, board.schedules[index]);
-  });
+  for (const minor of board.stockMinor) sum += minor;
   for (const { throughWeek, minor } of cashLimits(board.question)) {
     sum += board.limitPenalty * Math.max(0, spentThrough(board, throughWeek) - minor);
   }
@@ -208,21 +236,33 @@ export function boardMinor(board: PlanBoard): number {
   return sum;
 }
 
-function stockMinor(
-  space: ScheduleSpace,
-  slots: readonly ModelSlot[],
-  schedule: Schedule | undefined,
-): number {
+/**
+ * The orders on a board as lines of a plan.
+ *
+ * @param board orders and schedules
+ * @returns packs by offer and week
+ */
+export function boardLines({ schedules, slots }: PlanBoard): ChosenLine[] {
+  return schedules.flatMap(({ packs }) =>
+    [...packs].flatMap(([number, count]) => {
+      const slot = slots[number];
+      return slot === undefined ? [] : [{ offerId: slot.offer.id, week: slot.week, packs: count }];
+    }),
+  );
+}
+
+function stockMinor(space: ScheduleSpace, slots: readonly ModelSlot[], schedule: Schedule): number {
   let at = 0;
   let sum = 0;
-  const arriving = [...(schedule?.packs ?? [])];
+  const arriving = [...schedule.packs];
   for (let week = 0; week < space.costs.length; week++) {
     for (const [number, packs] of arriving) {
       const found =
         slots[number]?.arrival === week && space.slots[week]?.find((each) => each.slot.number === number);
-      if (found) for (let pack = 0; pack < packs; pack += found.bundle) at = found.next[at] ?? at;
+      if (found) for (let pack = 0; pack < packs; pack += found.bundle) at = found.next[at] ?? -1;
     }
-    sum += space.costs[week]?.[at] ?? 0;
+    // Sums that the space does not hold.
+    sum += space.costs[week]?.[at] ?? Number.POSITIVE_INFINITY;
   }
   return sum;
 }

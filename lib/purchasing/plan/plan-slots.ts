@@ -1,4 +1,4 @@
-import type { PlanOffer } from "#lib/purchasing/plan/plan-offer";
+import type { PlanOffer, PlanPriceStep } from "#lib/purchasing/plan/plan-offer";
 import type { PlanQuestion } from "#lib/purchasing/plan/plan-question";
 import type { PlanSupplier } from "#lib/purchasing/plan/plan-supplier";
 import type { PlanSupply } from "#lib/purchasing/plan/plan-supply";
@@ -53,11 +53,9 @@ type Place = Pick<PlanSlot, "offer" | "supply" | "supplier" | "arrival"> & { rea
 
 function mostPacks(place: Place): number {
   const { offer, reach, arrival, supply } = place;
-  const room = Math.floor((reach.allowed[arrival] ?? 0) - (reach.least[arrival] ?? 0) + 1e-9);
+  const room = (reach.allowed[arrival] ?? 0) - (reach.least[arrival] ?? 0);
   const allowed = Math.min(offer.mostPacks ?? Number.POSITIVE_INFINITY, wholePacks(room, offer));
   if (allowed <= 0) return 0;
-  const needed = Math.max(0, Math.ceil((reach.needed[arrival] ?? 0) / offer.unitsPerPack - 1e-9));
-  const useful = Math.max(needed, stepPacks(place, needed), thresholdPacks(place, needed));
   const slopes = (offer.steps ?? []).map(({ priceMinor }) => priceMinor);
   const isWorthHoarding = Math.min(...slopes) < supply.endValueMinor * offer.unitsPerPack;
   if (isWorthHoarding && allowed === Number.POSITIVE_INFINITY) {
@@ -65,39 +63,56 @@ function mostPacks(place: Place): number {
       `planSlots requires a most stock for supply ${supply.id}: a unit left at the end is worth more than it costs`,
     );
   }
-  return isWorthHoarding ? allowed : Math.min(allowed, useful);
+  return isWorthHoarding ? allowed : Math.min(allowed, usefulPacks(place, allowed));
 }
 
 const wholePacks = (units: number, offer: PlanOffer): number => Math.floor(units / offer.unitsPerPack + 1e-9);
 
-/** Beyond the need a cheaper step is of use where its fewest packs cost no more than those needed. */
-function stepPacks({ offer, supply }: Place, needed: number): number {
-  const net = (packs: number) => packsMinor(offer, packs) - supply.endValueMinor * offer.unitsPerPack * packs;
-  const first = offer.steps?.[0]?.fromPacks ?? 1;
-  const least = Math.max(needed, first);
-  const later = (offer.steps ?? []).filter(
-    ({ fromPacks }) => fromPacks > least && net(fromPacks) <= net(least),
-  );
-  return Math.max(first, ...later.map(({ fromPacks }) => fromPacks));
+/**
+ * The most packs that an order cannot be cut from without losing something. With all needs of the weeks to come met by
+ * the order alone, fewer packs leave nothing short, take less room and cost less to hold, so that a plan with more
+ * can be cut, and be no dearer, where fewer packs that still meet the needs
+ * - cost no more, less what they are worth at the end, and alone keep the least order and free delivery; or
+ * - cost less by at least the delivery, and alone keep the least order; or
+ * - have the same goods, as a pack more is for nothing.
+ * Cash is spared as well: what a pack is worth at the end is never below 0.
+ */
+function usefulPacks({ offer, supplier, supply, reach, arrival }: Place, allowed: number): number {
+  const needed = Math.max(0, Math.ceil(at(reach.needed, arrival) / offer.unitsPerPack - 1e-9));
+  const { first, last } = endSteps(offer);
+  const { deliveryMinor } = supplier;
+  const least = supplier.leastOrderMinor ?? 0;
+  const both = Math.max(least, deliveryMinor > 0 ? (supplier.freeFromMinor ?? 0) : 0);
+  const start = Math.max(needed, first.fromPacks);
+  // Cheapest so far of the packs that keep both thresholds, and of those that keep the least order and pay delivery.
+  let cheapest = Number.POSITIVE_INFINITY;
+  const keep = (goods: number, net: number): void => {
+    if (goods >= both) cheapest = Math.min(cheapest, net);
+    if (goods >= least) cheapest = Math.min(cheapest, net + deliveryMinor);
+  };
+  if (needed === 0) keep(0, 0);
+  let useful = needed === 0 ? 0 : start;
+  for (let packs = start; packs <= allowed; packs++) {
+    const goods = packsMinor(offer, packs);
+    const net = goods - supply.endValueMinor * offer.unitsPerPack * packs;
+    const isForNothing = last.priceMinor === 0 && packs > Math.max(start, last.fromPacks);
+    const canBeCut = cheapest <= net || isForNothing;
+    // From the last step on each pack more costs the same, so that what follows can be cut as well.
+    if (canBeCut && packs >= last.fromPacks) break;
+    if (!canBeCut) useful = packs;
+    keep(goods, net);
+  }
+  return useful;
 }
 
-/** Beyond the need packs are of use until the supplier takes the order, or delivers it for nothing. */
-function thresholdPacks({ offer, supplier, supply }: Place, needed: number): number {
-  const least = supplier.leastOrderMinor ?? 0;
-  const free = supplier.freeFromMinor ?? 0;
-  const steps = offer.steps ?? [];
-  if (Math.min(...steps.map(({ priceMinor }) => priceMinor)) <= 0) return needed;
-  const net = (count: number) => packsMinor(offer, count) - supply.endValueMinor * offer.unitsPerPack * count;
-  let packs = Math.max(needed, steps[0]?.fromPacks ?? 1);
-  const begun = net(packs);
-  const isOfUse = (): boolean => {
-    const goods = packsMinor(offer, packs);
-    if (goods < least) return true;
-    // Beyond the last step each pack more loses the same, so one look ahead is enough.
-    const isSaving =
-      net(packs + 1) - begun < supplier.deliveryMinor || packs < (steps.at(-1)?.fromPacks ?? 1);
-    return goods < free && isSaving;
-  };
-  while (isOfUse()) packs++;
-  return packs;
+/** The first and the last price step; without any nothing is for sale. */
+function endSteps({ id, steps }: PlanOffer): { readonly first: PlanPriceStep; readonly last: PlanPriceStep } {
+  const [first] = steps ?? [];
+  const last = steps?.at(-1);
+  if (first === undefined || last === undefined) {
+    throw new RangeError(`planSlots requires price steps of offer ${id}, got none`);
+  }
+  return { first, last };
 }
+
+const at = (list: readonly number[], week: number): number => list[week] ?? 0;

@@ -40,19 +40,23 @@ const plan = (changes: Partial<PurchasePlan>): PurchasePlan => ({
 describe("the plan in words", () => {
   it("says what this week's orders come to and when the next is due", () => {
     expect(planSum(plan({ orders: [order(0, 3800), order(0, 1000), order(3, 500)] }), frame)).toBe(
-      "2 orders for $65.90 with delivery; the next in the week from 16 Dec.",
+      "2 orders for $65.90 with delivery; as use is expected, the next in the week from 16 Dec.",
     );
     expect(planSum(plan({ orders: [order(0, 3800)] }), frame)).toBe(
       "One order for $46.95 with delivery; none after that for 13 weeks.",
     );
     expect(planSum(plan({ orders: [order(2, 3800)] }), frame)).toBe(
-      "Nothing needs to be ordered this week; the next in the week from 9 Dec.",
+      "Nothing needs to be ordered this week; as use is expected, the next in the week from 9 Dec.",
     );
   });
 
   it("says how good it is known to be, rounded to its disadvantage", () => {
     expect(proofWords(plan({}))).toBe(
       "Worked out for all suppliers and 13 weeks together: no plan is cheaper.",
+    );
+    const near = { boundMinor: 100, gap: 0.0041, proven: true, seconds: 2 };
+    expect(proofWords(plan({ from: "heuristic", why: { kind: "spared" }, proof: near }))).toBe(
+      "Worked out for all suppliers and 13 weeks together; no plan is more than 0.5 % cheaper.",
     );
     const stopped = { boundMinor: 99, gap: 0.0061, proven: false, seconds: 6 };
     expect(proofWords(plan({ proof: stopped }))).toBe(

@@ -15,7 +15,10 @@ describe("the cheapest orders of one supply", () => {
     const { supplies, slots } = planParts(question);
     const [of] = supplies;
     if (of === undefined) throw new RangeError("one supply");
-    const schedule = bestSchedule(scheduleSpace(of, 4, []), { slotMinor: () => 30, roomMinor: () => 0 });
+    const schedule = bestSchedule(scheduleSpace(of, 4, [], "closed"), {
+      slotMinor: () => 30,
+      roomMinor: () => 0,
+    });
     expect(schedule.minor).toBe(110);
     expect([...schedule.packs].map(([number, packs]) => [slots[number]?.week, packs]).toSorted()).toEqual([
       [0, 30],
@@ -37,11 +40,13 @@ describe("the cheapest orders of one supply", () => {
       const question = { ...whole, supplies, offers, suppliers, limits: { cash: [], litres: null } };
       const [of] = planParts(question).supplies;
       if (of === undefined) throw new RangeError("one supply");
-      const { minor } = bestSchedule(scheduleSpace(of, question.weeks, []), {
-        slotMinor: ({ slot }, goods) => goods + slot.supplier.deliveryMinor + slot.supplier.handlingMinor,
-        roomMinor: () => 0,
-      });
-      expect(minor).toBeCloseTo(everyPlan(question)?.cost ?? Number.NaN, 6);
+      for (const kind of ["closed", "open"] as const) {
+        const { minor } = bestSchedule(scheduleSpace(of, question.weeks, [], kind), {
+          slotMinor: ({ slot }, goods) => goods + slot.supplier.deliveryMinor + slot.supplier.handlingMinor,
+          roomMinor: () => 0,
+        });
+        expect(minor).toBeCloseTo(everyPlan(question)?.cost ?? Number.NaN, 6);
+      }
     }
   });
 });

@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { reschedule } from "#lib/purchasing/plan/board-schedule";
 import { costedPlan } from "#lib/purchasing/plan/costed-plan";
 import {
   boardMinor,
+  NOTHING,
   orderMinor,
-  place,
   planBoard,
-  reschedule,
+  replace,
   spentThrough,
 } from "#lib/purchasing/plan/plan-board";
 import { planParts } from "#lib/purchasing/plan/plan-model";
@@ -53,9 +54,7 @@ describe("a board", () => {
     const bare = [...board.litres];
     for (const index of board.spaces.keys()) reschedule(board, index, {});
     expect(board.orders.some(({ goods }) => goods > 0)).toBe(true);
-    board.schedules.forEach((schedule, index) => {
-      place(board, index, schedule, -1);
-    });
+    for (const index of board.spaces.keys()) replace(board, index, NOTHING);
     expect(board.orders.every(({ goods }) => goods === 0)).toBe(true);
     board.litres.forEach((litres, week) => {
       expect(litres).toBeCloseTo(bare[week] ?? Number.NaN, 9);

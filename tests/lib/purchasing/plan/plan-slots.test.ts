@@ -46,6 +46,25 @@ describe("places for an order", () => {
     expect(mosts({}, {}, { deliveryMinor: 90, freeFromMinor: 1000 })[0]).toEqual([0, 8]);
   });
 
+  it("hold the packs beyond a least order that reach free delivery, or a step that makes it cheap", () => {
+    // From 10 packs on, the least order, one more saves 50 of delivery for 30 that it loses until the end.
+    const keen = { endValueMinor: 17.5, use: [4, 0, 0] };
+    expect(mosts(keen, {}, { leastOrderMinor: 1000, freeFromMinor: 1050, deliveryMinor: 50 })[0]).toEqual([
+      0, 11,
+    ]);
+    const steps = [
+      { fromPacks: 1, priceMinor: 100 },
+      { fromPacks: 12, priceMinor: 75 },
+    ];
+    // Ten at 100 lose 300, fourteen at 75 only 70, and both reach 1000.
+    expect(mosts(keen, { steps }, { leastOrderMinor: 1000 })[0]).toEqual([0, 14]);
+    expect(mosts({ stock: 40 }, {})).toEqual([]);
+  });
+
+  it("take parts of a unit as they are", () => {
+    expect(mosts({ most: [7.9, 40, 40] }, { unitsPerPack: 3.9 })[0]).toEqual([0, 2]);
+  });
+
   it("ask for a most stock where a unit left is worth more than it costs", () => {
     expect(() => mosts({ endValueMinor: 26 }, {})).toThrow(/most stock for supply paper/);
     expect(mosts({ endValueMinor: 26, most: [60, 60, 60] }, {})[0]).toEqual([0, 15]);

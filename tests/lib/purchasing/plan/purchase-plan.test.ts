@@ -1,8 +1,9 @@
 import { afterAll, describe, expect, it } from "vitest";
 import type { Solve } from "#lib/optimisation/solve";
 import { planFaults } from "#lib/purchasing/plan/plan-faults";
+import type { PlanMeans } from "#lib/purchasing/plan/plan-means";
 import type { PlanQuestion } from "#lib/purchasing/plan/plan-question";
-import { type PlanMeans, purchasePlan } from "#lib/purchasing/plan/purchase-plan";
+import { purchasePlan } from "#lib/purchasing/plan/purchase-plan";
 import { endSolver, solveInWorker } from "../../../../app/solver/solve-in-worker";
 import { everyPlan } from "./every-plan";
 import { plainOffer, plainQuestion, plainSupplier, plainSupply, smallQuestion } from "./small-question";
@@ -130,17 +131,25 @@ describe("without the solver", () => {
   it("a failure gives the heuristic's plan and the solver's own words", async () => {
     const plan = await planned(question, { solve: failing });
     expect(plan).toMatchObject({ from: "heuristic", why: { kind: "failed", message: "no thread" } });
-    expect(plan.proof).toMatchObject({ boundMinor: null, gap: null, proven: false });
+    // The bound by shared prices needs no solver; here it meets the least cost of every plan.
+    expect(plan.proof.boundMinor).toBeCloseTo(everyPlan(question)?.cost ?? Number.NaN, 3);
+    expect(plan.proof.boundMinor).toBeLessThanOrEqual(everyPlan(question)?.cost ?? Number.NaN);
+    expect(plan.proof.proven).toBe(true);
   });
 
-  it("a stop without a plan keeps the bound that was proven", async () => {
+  it("a stop without a plan keeps the better of the bounds that were proven", async () => {
     const plan = await planned(question, { solve: stopping });
     expect(plan).toMatchObject({
       from: "heuristic",
       why: { kind: "stopped" },
-      proof: { boundMinor: 500, proven: false },
+      proof: { proven: true },
     });
-    expect(plan.proof.gap).toBeCloseTo((plan.costs.totalMinor - 500) / plan.costs.totalMinor, 9);
+    const bound = plan.proof.boundMinor ?? Number.NaN;
+    expect(bound).toBeGreaterThan(500);
+    expect(plan.proof.gap).toBeCloseTo((plan.costs.totalMinor - bound) / plan.costs.totalMinor, 9);
+    const least = everyPlan(question)?.cost ?? Number.NaN;
+    const higher: Solve = async (...task) => ({ ...(await stopping(...task)), bound: least - 1e-6 });
+    expect((await planned(question, { solve: higher })).proof.boundMinor).toBe(least - 1e-6);
   });
 
   it("no time asks no solver", async () => {

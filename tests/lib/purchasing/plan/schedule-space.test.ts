@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { planParts } from "#lib/purchasing/plan/plan-model";
-import { scheduleSpace } from "#lib/purchasing/plan/schedule-space";
+import { openWorth, scheduleSpace } from "#lib/purchasing/plan/schedule-space";
 import { plainOffer, plainQuestion, plainSupplier, plainSupply } from "./small-question";
 
 function space(use: number[], changes: object, offers: { unitsPerPack: number }[], spared: number[] = []) {
@@ -11,7 +11,7 @@ function space(use: number[], changes: object, offers: { unitsPerPack: number }[
   });
   const [of] = planParts(question).supplies;
   if (of === undefined) throw new RangeError("one supply");
-  return scheduleSpace(of, use.length, spared);
+  return scheduleSpace(of, use.length, spared, "closed");
 }
 
 describe("the space of one supply's orders", () => {
@@ -32,6 +32,25 @@ describe("the space of one supply's orders", () => {
     const { after, costs } = space([4, 4], {}, [{ unitsPerPack: 4 }], [3, 0]);
     expect([...after]).toEqual([0, -1]);
     expect(costs[0]?.[0]).toBe(100);
+  });
+
+  it("holds open what lies above need and largest order, for a bound", () => {
+    const question = plainQuestion({
+      supplies: [plainSupply("paper", [2, 2], { endValueMinor: 30, most: [9, 9] })],
+      suppliers: [plainSupplier("north", 2)],
+      offers: [plainOffer("paper", "north", { unitsPerPack: 2, mostPacks: 1 })],
+    });
+    const [of] = planParts(question).supplies;
+    if (of === undefined) throw new RangeError("one supply");
+    const closed = scheduleSpace(of, 2, [], "closed");
+    const open = scheduleSpace(of, 2, [], "open");
+    // Four needed, two in an order; up to 9 above the use of the first week are allowed.
+    expect([[...closed.levels], closed.open]).toEqual([[0, 2, 4, 6], -1]);
+    expect([[...open.levels], open.open]).toEqual([[0, 2, 4, 6, 8], 4]);
+    const next = [...(open.slots[0]?.[0]?.next ?? [])];
+    expect(next).toEqual([1, 2, 3, 4, 4]);
+    // Two more from the open level are worth 60 at the end; two more that just reach it are in its own cost.
+    expect([openWorth(open, 4, 2), openWorth(open, 3, 2)]).toEqual([60, 0]);
   });
 
   it("looks at bundles where single packs would make too many sums", () => {
