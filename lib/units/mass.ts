@@ -16,7 +16,7 @@ const STORED_HALF = 0.5;
 const NANOGRAMS_PER_MILLIGRAM = 1_000_000n;
 
 /** Nanograms in each word for a unit of mass, so that ounces are whole numbers. */
-const MASS_WORDS: ReadonlyMap<string, bigint> = new Map([
+export const MASS_WORDS: ReadonlyMap<string, bigint> = new Map([
   ...["mg", "milligram", "milligrams"].map((word): [string, bigint] => [word, 1_000_000n]),
   ...["g", "gr", "gram", "grams", "gramme", "grammes"].map((word): [string, bigint] => [
     word,
