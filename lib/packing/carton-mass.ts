@@ -1,8 +1,7 @@
-import { MICROMETRES_PER_FOOT, MICROMETRES_PER_INCH } from "#lib/units/length";
+import { cartonBlank } from "#lib/packing/carton-blank";
+import { MICROMETRES_PER_FOOT } from "#lib/units/length";
 import { MILLIGRAMS_PER_POUND, type Milligrams, milligrams } from "#lib/units/mass";
 
-/** The joint where the blank is glued or stitched to itself, with its trim. */
-const JOINT_INCHES = 2;
 /** Single wall board, from memory; weigh one carton once and overwrite. */
 const SINGLE_WALL_POUNDS_PER_SQUARE_FOOT = 0.115;
 
@@ -20,10 +19,9 @@ export function cartonMass(
   sizes: { readonly lengthUm: number; readonly widthUm: number; readonly heightUm: number },
   poundsPerSquareFoot: number = SINGLE_WALL_POUNDS_PER_SQUARE_FOOT,
 ): Milligrams {
-  const { lengthUm, widthUm, heightUm } = sizes;
-  const wrong = [lengthUm, widthUm, heightUm, poundsPerSquareFoot].find((each) => !(each > 0));
-  if (wrong !== undefined) throw new RangeError(`cartonMass requires numbers above zero, got ${wrong}`);
-  const across = 2 * lengthUm + 2 * widthUm + JOINT_INCHES * MICROMETRES_PER_INCH;
-  const squareFeet = (across * (widthUm + heightUm)) / MICROMETRES_PER_FOOT ** 2;
+  if (!(poundsPerSquareFoot > 0)) {
+    throw new RangeError(`cartonMass requires a board weight above zero, got ${poundsPerSquareFoot}`);
+  }
+  const squareFeet = cartonBlank(sizes) / MICROMETRES_PER_FOOT ** 2;
   return milligrams(Math.round(squareFeet * poundsPerSquareFoot * MILLIGRAMS_PER_POUND));
 }

@@ -1,13 +1,16 @@
 import { MICROMETRES_PER_INCH, type Micrometres, micrometres } from "#lib/units/length";
 
 /** How a carton is closed: one strip top and bottom, the bottom strip doubled, or an H top and bottom. */
-type TapePattern = "single" | "doubled-bottom" | "h";
+export type TapePattern = "single" | "doubled-bottom" | "h";
 
 /** How far tape runs down the walls at each end of a strip. */
-type TapeLegs = { readonly centreUm: number; readonly edgeUm: number };
+export type TapeLegs = { readonly centreUm: number; readonly edgeUm: number };
 
 /** 2.75 in from a tape supplier's page; 2 in for the short sides of an H is common practice, no source. */
-const USUAL_LEGS: TapeLegs = { centreUm: 2.75 * MICROMETRES_PER_INCH, edgeUm: 2 * MICROMETRES_PER_INCH };
+export const USUAL_LEGS: TapeLegs = {
+  centreUm: 2.75 * MICROMETRES_PER_INCH,
+  edgeUm: 2 * MICROMETRES_PER_INCH,
+};
 
 /**
  * Tape to close a carton, in theory; rolls finished at the bench run out several times sooner, so learn the factor.

@@ -170,7 +170,8 @@ describe("what is left on a part roll", () => {
 });
 
 describe("tape to close a carton", () => {
-  // Computed from the formula; legs of 2.75 in from a tape supplier's page, 2 in at the edges common practice, no source.
+  // One strip is top + bottom + 11 in, with legs of 2.75 in: http://ipcinc.com/much-tape-needed-close-box/
+  // The rest is computed from the formula; legs of 2 in at the edges are common practice, no source.
   it.each([
     [8, "single", 27, 146],
     [8, "doubled-bottom", 40.5, 97],

@@ -13,6 +13,6 @@ describe("cartonMass", () => {
   });
 
   it("refuses a board without weight", () => {
-    expect(() => cartonMass(cube8, 0)).toThrow("cartonMass requires numbers above zero, got 0");
+    expect(() => cartonMass(cube8, 0)).toThrow("cartonMass requires a board weight above zero, got 0");
   });
 });

@@ -1,0 +1,24 @@
+import { type Block, blockVolume } from "#lib/packing/block";
+import { cartonOutside } from "#lib/packing/carton-outside";
+import { type CartonRoom, cartonRoom } from "#lib/packing/fill/carton-room";
+
+/**
+ * The room round an inner carton in an outer one.
+ *
+ * @param inner - inside of the inner carton and thickness of its board, in micrometres
+ * @param outer - inside of the outer carton, in micrometres
+ * @param asked - gap asked for all round in micrometres, and whether the inner carton must stay this side up
+ * @returns an outcome with the void between the two
+ * @throws RangeError if a number is below zero
+ * @see computed from the geometry
+ * @example boxInBox({ inside: cube8, boardUm: 0 }, cube12, { gapUm: 50800, thisSideUp: false }).voidMl
+ *   // 19926.7, which is 1216 cu in
+ */
+export function boxInBox(
+  inner: { readonly inside: Block; readonly boardUm: number },
+  outer: Block,
+  asked: { readonly gapUm: number; readonly thisSideUp: boolean },
+): CartonRoom {
+  const block = cartonOutside(inner.inside, inner.boardUm);
+  return cartonRoom(outer, { block, ml: blockVolume(block), thisSideUp: asked.thisSideUp }, asked.gapUm);
+}
