@@ -9,9 +9,15 @@ const {
 } = process.env;
 
 // Specs that write nothing into the shop, or have a shop of their own: they run beside the journeys.
-const BESIDE = ["accessibility", "phone-screens", "first-run", "typed-early", "trial"].map(
-  (name) => `**/${name}.spec.ts`,
-);
+const BESIDE = [
+  "accessibility",
+  "phone-screens",
+  "first-run",
+  "typed-early",
+  "trial",
+  "outbox",
+  "reality",
+].map((name) => `**/${name}.spec.ts`);
 
 export default defineConfig({
   testDir: "tests/browser",

@@ -1,3 +1,4 @@
+import { Suspense } from "react";
 import { formatDayLong } from "#lib/units/day-text";
 import { instantOfTime, shopDay } from "#lib/units/instant";
 import { database } from "#prisma/client";
@@ -9,6 +10,7 @@ import { planAim } from "./purchase-plan/plan-aim";
 import { FirstSteps } from "./setup/_parts/first-steps";
 import { firstSteps } from "./setup/first-steps";
 import { Asks } from "./this-week/_parts/asks";
+import { CardsOff } from "./this-week/_parts/cards-off";
 import { CountFirst } from "./this-week/_parts/count-first";
 import { CoverTable } from "./this-week/_parts/cover-table";
 import { DraftsWaiting } from "./this-week/_parts/drafts-waiting";
@@ -73,6 +75,9 @@ export default async function ThisWeek({ searchParams }: ThisWeekProps) {
           <Peak rows={facts.peak} />
           <PricesMoved rows={facts.prices} nameOf={nameOf} />
           <LastCheck said={facts.lastCheck} nameOf={nameOf} />
+          <Suspense fallback={null}>
+            <CardsOff db={db} today={today} />
+          </Suspense>
         </div>
       </Asks>
     </Page>

@@ -7,7 +7,8 @@ import { beforeAll, describe, expect, it } from "vitest";
 const ARROWS: Readonly<Record<string, readonly string[]>> = {
   units: [],
   statistics: ["units"],
-  packing: ["units"],
+  packing: ["units", "statistics"],
+  postage: ["units", "statistics"],
   forecast: ["units", "statistics"],
   replenishment: ["units", "statistics", "forecast"],
   optimisation: ["units"],
@@ -28,7 +29,7 @@ beforeAll(async () => {
     enhancedResolveOptions: { exportsFields: ["exports"], conditionNames: ["import", "types", "node"] },
   });
   modules = (output as ICruiseResult).modules;
-}, 60_000);
+}, 180_000);
 
 type Import = { readonly from: string; readonly to: string; readonly typeOnly: boolean };
 

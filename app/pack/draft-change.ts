@@ -6,9 +6,14 @@ import { filledCard } from "./filled-card";
 import type { PackingChoices } from "./packing-choices";
 import { type CardLine, type DraftCarton, draftFor, type PackingDraft } from "./packing-draft";
 
+/** What is typed as it is. */
+type DraftText = "scale" | "promised" | "postage" | "orders" | "note";
+
 export type DraftChange =
   | { readonly kind: "start-with"; readonly itemTypeId: string; readonly id: string }
   | { readonly kind: "next-parcel"; readonly id: string }
+  | { readonly kind: "open"; readonly draft: PackingDraft }
+  | { readonly kind: "new-day"; readonly packedOn: Day }
   | { readonly kind: "pieces"; readonly index: number; readonly pieces: number }
   | { readonly kind: "item-type"; readonly index: number; readonly itemTypeId: string }
   | { readonly kind: "add-item-type"; readonly itemTypeId: string }
@@ -25,10 +30,10 @@ export type DraftChange =
     }
   | { readonly kind: "double-box"; readonly on: boolean }
   | { readonly kind: "line-amount"; readonly key: string; readonly amount: Amount }
-  | { readonly kind: "substitute"; readonly key: string; readonly supplyId: string }
+  | { readonly kind: "substitute"; readonly key: string; readonly supplyId: string; readonly amount: Amount }
   | { readonly kind: "remove-line"; readonly key: string }
   | { readonly kind: "add-line"; readonly supplyId: string; readonly key: string }
-  | { readonly kind: "text"; readonly part: "scale" | "postage" | "orders" | "note"; readonly text: string }
+  | { readonly kind: "text"; readonly part: DraftText; readonly text: string }
   | { readonly kind: "tick"; readonly part: "posted" | "unusual"; readonly on: boolean };
 
 /**
@@ -48,6 +53,11 @@ export function changedDraft(
       return draftFor(choices, change.itemTypeId, change.id, draft.packedOn);
     case "next-parcel":
       return draftFor(choices, draft.pieces[0]?.itemTypeId ?? null, change.id, draft.packedOn);
+    case "open":
+      return change.draft;
+    case "new-day":
+      // Midnight came while the parcel was packed: what lies on the bench stays as it is.
+      return { ...draft, packedOn: change.packedOn };
     case "pieces":
       return filledCard(
         { ...draft, pieces: replaced(draft.pieces, change.index, { pieces: change.pieces }) },
@@ -86,7 +96,7 @@ export function changedDraft(
     case "line-amount":
       return { ...draft, lines: lineChanged(draft.lines, change.key, { amount: change.amount }) };
     case "substitute":
-      return { ...draft, lines: lineChanged(draft.lines, change.key, substituteOf(draft, change, choices)) };
+      return { ...draft, lines: lineChanged(draft.lines, change.key, substituteOf(change, choices)) };
     case "remove-line":
       return { ...draft, lines: draft.lines.filter((line) => line.key !== change.key) };
     case "add-line":
@@ -121,19 +131,14 @@ function doubled(cartons: readonly DraftCarton[], on: boolean): readonly DraftCa
   return on ? [outer, inner ?? outer] : [outer];
 }
 
-/** A substitute of another unit starts at one of its own units; of the same unit it keeps the amount. */
+/** What is used instead, in its own unit. */
 function substituteOf(
-  draft: PackingDraft,
-  change: { readonly key: string; readonly supplyId: string },
+  change: { readonly supplyId: string; readonly amount: Amount },
   choices: PackingChoices,
 ): Partial<CardLine> {
-  const line = draft.lines.find((candidate) => candidate.key === change.key);
-  const before = choices.supplies.find((supply) => supply.id === line?.supplyId);
   const after = choices.supplies.find((supply) => supply.id === change.supplyId);
-  if (line === undefined || after === undefined) return {};
-  if (before?.unit === after.unit) return { supplyId: after.id };
-  const shown = shownUnit(after, null, choices.measures);
-  return { supplyId: after.id, amount: shown.oneShown, ...shown };
+  if (after === undefined) return {};
+  return { supplyId: after.id, amount: change.amount, ...shownUnit(after, null, choices.measures) };
 }
 
 function addedLine(

@@ -34,6 +34,7 @@ export function draftForm(draft: PackingDraft, supplies: readonly SupplyChoice[]
     orders: ordersOf(draft),
     zoneId: draft.zoneId,
     scaleTyped: textOrNull(draft.scale),
+    promisedTyped: textOrNull(draft.promised),
     postageTyped: textOrNull(draft.postage),
     postedOn: draft.posted ? (draft.postedOn ?? draft.packedOn) : null,
     unusual: draft.unusual,

@@ -1,8 +1,12 @@
+import type { DraftSupply } from "#lib/packing/draft-supply";
 import type { CushionStyle, RecipeVersion } from "#lib/packing/recipe-version";
+import type { KnownWeights } from "#lib/packing/weight/known-weights";
+import type { WeightStep } from "#lib/packing/weight/weight-band";
 import type { Amount } from "#lib/units/amount";
 import type { Day } from "#lib/units/day";
 import type { Measures } from "#lib/units/measures";
 import type { UseUnit } from "#lib/units/use-unit";
+import type { Substitute } from "#prisma/records/substitutes";
 
 export type SupplyChoice = {
   readonly id: string;
@@ -15,6 +19,8 @@ export type SupplyChoice = {
   readonly sizes: string | null;
   /** Null: never counted. */
   readonly onHand: Amount | null;
+  /** What it is as a wrap or fill; null where that was never said, and for cartons. */
+  readonly draft: DraftSupply | null;
 };
 
 export type ItemTypeChoice = {
@@ -49,4 +55,12 @@ export type PackingChoices = {
   readonly zones: readonly { readonly id: string; readonly name: string }[];
   readonly recipes: readonly RecipeVersion[];
   readonly likely: readonly LikelyChoice[];
+  /** The shop's own rules for what stands in for what. */
+  readonly substitutes: readonly Substitute[];
+  /** What past parcels say about weights. */
+  readonly weights: KnownWeights;
+  /** Weight steps of the rate card that holds today; none where the shop has no card. */
+  readonly steps: readonly WeightStep[];
+  /** Share of parcels that should stay within a promised band. */
+  readonly promiseShare: number;
 };

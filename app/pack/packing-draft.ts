@@ -31,6 +31,8 @@ export type PackingDraft = {
   readonly cartons: readonly DraftCarton[];
   readonly lines: readonly CardLine[];
   readonly scale: string;
+  /** The most that it may weigh by what was promised at listing, as typed: "2 lb". */
+  readonly promised: string;
   readonly postage: string;
   readonly orders: string;
   /** Shares of 12,000 that were given by hand before, by reference; others split evenly. */
@@ -70,6 +72,7 @@ export function draftFor(
     cartons: [],
     lines: [],
     scale: "",
+    promised: "",
     postage: "",
     orders: "",
     shares: {},

@@ -4,6 +4,8 @@ import { ButtonLink } from "../_parts/button-link";
 import { Page } from "../_parts/page";
 import { shopNow } from "../_parts/shop-now";
 import { PackingDesk } from "./_parts/packing-desk";
+import { ReopensOffline } from "./_parts/reopens-offline";
+import { buildId } from "./build-id";
 import { packedTodayFinding } from "./packed-today-finding";
 import { readPackingChoices } from "./read-packing-choices";
 
@@ -12,9 +14,10 @@ export const metadata: Metadata = { title: "Pack" };
 /** What do I reach for, which carton, what will it weigh, and is it recorded? */
 export default async function PackPage() {
   const shop = await shopNow();
-  const [choices, packedToday] = await Promise.all([
+  const [choices, packedToday, build] = await Promise.all([
     readPackingChoices(shop),
     parcelsPacked(shop.db, shop.today, shop.today),
+    buildId(),
   ]);
   if (choices.itemTypes.length === 0) {
     return (
@@ -34,8 +37,21 @@ export default async function PackPage() {
     );
   }
   return (
-    <Page finding={packedTodayFinding(packedToday)}>
-      <PackingDesk choices={choices} />
+    <Page
+      finding={packedTodayFinding(packedToday)}
+      actions={
+        <>
+          <ButtonLink href="/pack/listing" tone="plain">
+            What to promise
+          </ButtonLink>
+          <ButtonLink href="/pack/several" tone="plain">
+            Several from memory
+          </ButtonLink>
+        </>
+      }
+    >
+      {build === null ? null : <ReopensOffline build={build} />}
+      <PackingDesk choices={choices} readAt={Date.parse(shop.now)} />
     </Page>
   );
 }

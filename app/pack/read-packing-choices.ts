@@ -1,20 +1,26 @@
+import { describedSupply } from "#lib/packing/described-supply";
 import { CUSHION_STYLES, type CushionStyle, type RecipeVersion } from "#lib/packing/recipe-version";
+import { holdsOn } from "#lib/postage/card-on";
 import { addDays } from "#lib/units/day";
 import { formatSizes, micrometres } from "#lib/units/length";
 import type { Measures } from "#lib/units/measures";
 import { itemTypesOf } from "#prisma/records/item-types";
+import { knownWeightsOn } from "#prisma/records/known-weights";
 import {
   type ParcelDetail,
   type ParcelSummary,
   parcelCountsOf,
   parcelsOf,
 } from "#prisma/records/parcel-lists";
+import { rateCardsOf } from "#prisma/records/rate-cards";
 import { type Recipe, recipesOf } from "#prisma/records/recipes";
+import { substitutesOf } from "#prisma/records/substitutes";
 import { type Stock, type Supply, stockOf, suppliesOf } from "#prisma/records/supplies";
 import { zonesOf } from "#prisma/records/zones";
 import type { ShopNow } from "../_parts/shop-now";
 import { likelyChoices } from "./likely-choices";
 import type { ItemTypeChoice, LikelyChoice, PackingChoices, SupplyChoice } from "./packing-choices";
+import { promiseSteps } from "./promise-steps";
 
 /** Parcels looked at for what was chosen last, and days for what is packed most. */
 const PARCELS_LOOKED_AT = 120;
@@ -30,15 +36,19 @@ export async function readPackingChoices(
   { db, shop, today }: ShopNow,
   corrected: ParcelDetail | null = null,
 ): Promise<PackingChoices> {
-  const [itemTypes, supplies, stock, zones, recipes, recent, counts] = await Promise.all([
-    itemTypesOf(db),
-    suppliesOf(db, { retired: true }),
-    stockOf(db),
-    zonesOf(db),
-    recipesOf(db),
-    parcelsOf(db, { limit: PARCELS_LOOKED_AT }),
-    parcelCountsOf(db, { from: addDays(today, -DAYS_OF_LATE), to: today }),
-  ]);
+  const [itemTypes, supplies, stock, zones, recipes, recent, counts, substitutes, weights, cards] =
+    await Promise.all([
+      itemTypesOf(db),
+      suppliesOf(db, { retired: true }),
+      stockOf(db),
+      zonesOf(db),
+      recipesOf(db),
+      parcelsOf(db, { limit: PARCELS_LOOKED_AT }),
+      parcelCountsOf(db, { from: addDays(today, -DAYS_OF_LATE), to: today }),
+      substitutesOf(db),
+      knownWeightsOn(db, today),
+      rateCardsOf(db, shop),
+    ]);
   const ofLate = new Map<string, number>();
   for (const count of counts)
     ofLate.set(count.itemTypeId, (ofLate.get(count.itemTypeId) ?? 0) + count.parcels);
@@ -74,6 +84,10 @@ export async function readPackingChoices(
     ],
     recipes: recipes.map(recipeVersion),
     likely: likelyChoices(recent.flatMap(recentChoice)),
+    substitutes,
+    weights,
+    steps: promiseSteps(cards.find((card) => holdsOn(card, today))?.card ?? null),
+    promiseShare: shop.promisePerMille / 1000,
   };
 }
 
@@ -87,7 +101,13 @@ function supplyChoice(supply: Supply, stock: readonly Stock[], measures: Measure
     massMg: supply.massMg,
     sizes: supply.kind === "carton" ? cartonSizes(supply, measures) : null,
     onHand: known === undefined || known.countedAt === null ? null : known.amount,
+    draft: supply.kind === "carton" ? null : draftSupply(supply),
   };
+}
+
+function draftSupply(supply: Supply): SupplyChoice["draft"] {
+  const described = describedSupply({ ...supply, bulkUm: null });
+  return described.kind === "described" ? described.supply : null;
 }
 
 function cartonSizes(supply: Supply, measures: Measures): string | null {

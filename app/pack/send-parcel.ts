@@ -1,6 +1,9 @@
 import type { ParcelFormInput } from "../parcels/parcel-form";
 import type { ParcelProblem } from "../parcels/parcel-problem";
 
+/** Nobody answered, or what answered failed: the parcel may be sent again under the same key. */
+type Unreachable = { readonly kind: "unreachable"; readonly why: "no-answer" | "failed" };
+
 /** What came of sending a parcel. */
 export type SendOutcome =
   | {
@@ -9,15 +12,24 @@ export type SendOutcome =
       readonly costValue: number | null;
       readonly warnings: readonly ParcelProblem[];
     }
-  | { readonly kind: "refused"; readonly problems: readonly ParcelProblem[] }
+  | {
+      readonly kind: "refused";
+      readonly problems: readonly ParcelProblem[];
+      /** Another parcel is recorded under this key. */
+      readonly isConflict: boolean;
+    }
   | { readonly kind: "ask-count-order"; readonly supplies: readonly string[] }
-  /** Nobody answered, or the program itself failed: the parcel may be sent again under the same key. */
-  | { readonly kind: "unreachable" };
+  | Unreachable;
+
+/** What came of taking a parcel back. */
+export type TakeBackOutcome = { readonly kind: "taken-back" | "not-there" } | Unreachable;
 
 /** Record a new parcel, or correct the one with this key. */
 export type SendPurpose = "record" | "correct";
 
-const SERVER_FAILED = 500;
+const NOT_FOUND = 404;
+/** In a back room a request can hang for minutes; after so long nobody will answer it. */
+const PATIENCE_MS = 20_000;
 
 /**
  * Sends a parcel. The key in the form makes a second sending the same parcel.
@@ -34,34 +46,42 @@ export async function sendParcel(form: ParcelFormInput, purpose: SendPurpose): P
       body: JSON.stringify(form),
     },
   );
-  if (answer === null) return { kind: "unreachable" };
-  const body = (await answer.json()) as AnswerBody;
-  if (answer.ok) {
+  if (answer.kind === "unreachable") return answer;
+  const { isOk, body } = answer;
+  if (isOk) {
+    // A page that a network puts in the program's place also says "fine", but not for this parcel.
+    if (body.parcelId !== form.id) return FAILED;
     return {
       kind: "recorded",
-      parcelId: body.parcelId ?? form.id,
+      parcelId: body.parcelId,
       costValue: body.costValue ?? null,
       warnings: body.warnings ?? [],
     };
   }
   if (body.kind === "ask-count-order") return { kind: "ask-count-order", supplies: body.supplies ?? [] };
-  return { kind: "refused", problems: body.problems ?? [] };
+  if (body.problems === undefined) return FAILED;
+  return { kind: "refused", problems: body.problems, isConflict: body.kind === "conflict" };
 }
 
 /**
  * Takes back the record of a parcel. It leaves a trace in the ledger.
  * @param parcelId key of the parcel
- * @returns whether it is taken back now
+ * @returns whether it is taken back now, or was never recorded
  */
-export async function undoParcel(parcelId: string): Promise<boolean> {
+export async function takeBackParcel(parcelId: string): Promise<TakeBackOutcome> {
   const answer = await answered(`/api/parcels/${encodeURIComponent(parcelId)}?reason=undone`, {
     method: "DELETE",
   });
-  return answer?.ok === true;
+  if (answer.kind === "unreachable") return answer;
+  if (answer.isOk && answer.body.parcelId === parcelId) return { kind: "taken-back" };
+  return answer.status === NOT_FOUND && answer.body.kind === "not-found" ? { kind: "not-there" } : FAILED;
 }
 
+const NO_ANSWER: Unreachable = { kind: "unreachable", why: "no-answer" };
+const FAILED: Unreachable = { kind: "unreachable", why: "failed" };
+
 type AnswerBody = {
-  readonly kind: string;
+  readonly kind?: string;
   readonly parcelId?: string;
   readonly costValue?: number | null;
   readonly warnings?: readonly ParcelProblem[];
@@ -69,14 +89,26 @@ type AnswerBody = {
   readonly supplies?: readonly string[];
 };
 
-/** The answer, or null where there was none or the program failed while answering. */
-async function answered(address: string, request: RequestInit): Promise<Response | null> {
+type Answered =
+  | {
+      readonly kind: "answer";
+      readonly isOk: boolean;
+      readonly status: number;
+      readonly body: AnswerBody;
+    }
+  | Unreachable;
+
+/** The program's answer; none where nobody answered in time, or where it is not the program's JSON. */
+async function answered(address: string, request: RequestInit): Promise<Answered> {
   try {
-    const answer = await fetch(address, request);
-    return answer.status >= SERVER_FAILED ? null : answer;
+    const answer = await fetch(address, { ...request, signal: AbortSignal.timeout(PATIENCE_MS) });
+    const body: unknown = await answer.json();
+    if (typeof body !== "object" || body === null) return FAILED;
+    return { kind: "answer", isOk: answer.ok, status: answer.status, body };
   } catch (error) {
-    // fetch throws a TypeError where the network fails; anything else is a fault of ours.
-    if (error instanceof TypeError) return null;
+    if (error instanceof SyntaxError) return FAILED;
+    // fetch throws a TypeError where the network fails, a DOMException where time is up; else the fault is ours.
+    if (error instanceof TypeError || error instanceof DOMException) return NO_ANSWER;
     throw error;
   }
 }

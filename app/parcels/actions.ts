@@ -39,7 +39,8 @@ export async function brokenAction(before: FormState, form: FormData): Promise<F
   if (parcel === null) return refused(before, form, NO_SUCH_PARCEL);
   const problem = dayProblem(read.data.on, today, day(parcel.packedOn));
   if (problem !== null) return refused(before, form, { on: problem });
-  const outcome = await markBroken(db, read.data.parcelId, { on: read.data.on, note: read.data.note });
+  const { on, cause, note } = read.data;
+  const outcome = await markBroken(db, read.data.parcelId, { on, cause, note });
   if (outcome.kind === "not-found") return refused(before, form, NO_SUCH_PARCEL);
   revalidatePath("/", "layout");
   return done(before, "Marked as broken. Is its recipe still right? The link stands above.");

@@ -28,6 +28,7 @@ export function draftOfParcel(parcel: ParcelDetail, choices: PackingChoices): Pa
     })),
     lines: billLines(parcel, choices),
     scale: parcel.scaleTyped ?? "",
+    promised: parcel.promisedTyped ?? "",
     postage:
       parcel.postageMinor === null ? "" : (parcel.postageMinor / minorPerMajor).toFixed(choices.minorDigits),
     orders: parcel.orders.map((order) => order.reference).join(", "),

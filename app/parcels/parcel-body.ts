@@ -58,6 +58,7 @@ export function parcelBody(form: ParcelForm, reader: FormReader): ReadParcel {
         }));
   problems.push(...cartonProblems(cartons, reader), ...dayProblems(form, reader), ...shareProblems(form));
   const scale = scaleOf(form, reader, problems);
+  const promised = promisedOf(form, reader, problems);
   const postageMinor = postageOf(form, reader, problems);
   if (problems.length > 0) return { kind: "problems", problems };
   return {
@@ -75,6 +76,7 @@ export function parcelBody(form: ParcelForm, reader: FormReader): ReadParcel {
       })),
       zoneId: form.zoneId ?? null,
       ...scale,
+      ...(promised === null ? {} : { promised }),
       postageMinor,
       postedOn: form.postedOn ?? null,
       unusual: form.unusual,
@@ -229,6 +231,24 @@ function scaleOf(
     wayOut: "Type it like 2 lb 15 oz, 450 g or 1.2 kg, or leave it empty.",
   });
   return { scaleMg: null, scaleTyped: null };
+}
+
+function promisedOf(
+  form: ParcelForm,
+  reader: FormReader,
+  problems: ParcelProblem[],
+): NonNullable<ParcelBody["promised"]> | null {
+  if (!form.promisedTyped) return null;
+  const mass = parseMass(form.promisedTyped, reader.measures);
+  if (mass.kind === "mass" && mass.mg > 0 && mass.mg <= HEAVIEST_MG) {
+    return { mg: mass.mg, typed: withUnit(form.promisedTyped, BARE_MASS[reader.measures]) };
+  }
+  problems.push({
+    field: "promisedTyped",
+    message: `“${form.promisedTyped}” can't be read as the weight promised.`,
+    wayOut: "Type the most that the parcel may weigh, like 2 lb or 1 kg, or leave it empty.",
+  });
+  return null;
 }
 
 function postageOf(form: ParcelForm, reader: FormReader, problems: ParcelProblem[]): number | null {

@@ -57,6 +57,8 @@ export const parcelForm = z.object({
   zoneId: slug.nullish(),
   /** Scale reading as typed: "2 lb 15 oz". */
   scaleTyped: z.string().trim().max(40).nullish(),
+  /** The band promised at listing, by the most it may weigh: "2 lb". */
+  promisedTyped: z.string().trim().max(40).nullish(),
   /** Postage paid, as typed: "9.80"; or in minor units. */
   postageTyped: z.string().trim().max(40).nullish(),
   postageMinor: z.number().int().nonnegative().nullish(),

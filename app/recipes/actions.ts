@@ -4,16 +4,21 @@ import { randomUUID } from "node:crypto";
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { CushionStyle } from "#lib/packing/recipe-version";
+import { saveItemTypePiece } from "#prisma/records/item-type-piece";
 import { itemTypesOf, saveItemType } from "#prisma/records/item-types";
 import { saveRecipe } from "#prisma/records/recipes";
 import { suppliesOf } from "#prisma/records/supplies";
 import { copyStarter } from "#prisma/starter/copy-starter";
 import { STARTER_ITEMS } from "#prisma/starter/starter-items";
-import { type FormState, problemsOf, refused, typedValues } from "../_parts/form-state";
+import { done, type FormState, problemsOf, refused, typedValues } from "../_parts/form-state";
 import { newSlug } from "../_parts/new-slug";
 import { shopNow } from "../_parts/shop-now";
 import { itemTypeForm } from "./item-type-form";
+import { readPiece } from "./piece-form";
 import { readRecipe } from "./recipe-form";
+
+/** Screens beside the item types: no item type may take their address. */
+const OWN_ADDRESSES = ["new", "start", "habits", "reality"];
 
 type Of = { readonly itemTypeId: string; readonly style: CushionStyle };
 
@@ -52,7 +57,7 @@ export async function keepItemType(
   const taken = await db.itemType.findMany({ select: { id: true } });
   const known = (await itemTypesOf(db)).find((itemType) => itemType.id === itemTypeId);
   const [lengthUm = null, widthUm = null, heightUm = null] = sizes?.um ?? [];
-  const id = known?.id ?? newSlug(name, [...taken.map((row) => row.id), "start"]);
+  const id = known?.id ?? newSlug(name, [...taken.map((row) => row.id), ...OWN_ADDRESSES]);
   const measured = {
     massMg: mass?.mg ?? null,
     massTyped: mass?.typed ?? null,
@@ -71,6 +76,20 @@ export async function keepItemType(
   });
   revalidatePath("/", "layout");
   redirect(retired ? "/recipes" : `/recipes/${id}`);
+}
+
+/** Keeps how a piece of an item type looks. */
+export async function keepPiece(itemTypeId: string, before: FormState, form: FormData): Promise<FormState> {
+  const { db, shop } = await shopNow();
+  const itemType = (await itemTypesOf(db)).find(({ id }) => id === itemTypeId);
+  if (itemType === undefined) {
+    return refused(before, form, { "": "This item type is no longer sold: take it back into use first." });
+  }
+  const read = readPiece(typedValues(form), itemType, shop.measures);
+  if (read.kind === "refused") return refused(before, form, { ...read.problems });
+  await saveItemTypePiece(db, itemTypeId, read.piece);
+  revalidatePath("/", "layout");
+  return done(before, "The description is kept. Draft a card from it.");
 }
 
 /** Copies the chosen starter recipes with the supplies that they need. */

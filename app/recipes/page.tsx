@@ -25,6 +25,10 @@ export default async function RecipesPage() {
             Copy starter recipes
           </ButtonLink>
           <ButtonLink href="/recipes/new">Add an item type</ButtonLink>
+          <ButtonLink href="/recipes/habits">How you pack</ButtonLink>
+          {recipes.length === 0 ? null : (
+            <ButtonLink href="/recipes/reality">Card against reality</ButtonLink>
+          )}
         </>
       }
     >

@@ -1,3 +1,4 @@
+import { MATERIALS } from "#lib/packing/material";
 import { unitsOf } from "#lib/units/amount";
 import { bareLengthUnit, formatLength, formatSizes, micrometres } from "#lib/units/length";
 import { formatMass, milligrams } from "#lib/units/mass";
@@ -7,6 +8,7 @@ import { goalOf } from "#prisma/records/buying-terms";
 import type { Supply } from "#prisma/records/supplies";
 import type { FormField } from "../_parts/form-field";
 import { promiseChoices, promiseValue } from "../setup/promise";
+import { MATERIAL_WORDS } from "./material-words";
 import { SUPPLY_KINDS } from "./supply-form";
 
 const USE_UNIT_WORDS: Readonly<Record<UseUnit, string>> = {
@@ -21,8 +23,10 @@ const USE_UNIT_WORDS: Readonly<Record<UseUnit, string>> = {
 };
 
 const ROLLS = ["bubble", "tape", "paper", "other"];
+const LAYERED = ["bubble", "paper", "other"];
 const PILES = ["tissue", "paper", "other"];
 const CARTONS = ["carton"];
+const MATERIAL_KINDS = SUPPLY_KINDS.filter((kind) => kind !== "carton");
 const SHEETS_OF_A_REAM = 500;
 const DIGITS_KEPT = 5;
 
@@ -67,6 +71,18 @@ function nameFields(supply: Supply | null): FormField[] {
       value: supply?.useUnit ?? "sheet",
       hint: "What the recipe counts in. It cannot change once something has moved.",
       choices: USE_UNITS.map((unit) => ({ value: unit, words: USE_UNIT_WORDS[unit] })),
+    },
+    {
+      name: "material",
+      label: "Made of",
+      kind: "choice",
+      value: supply?.material ?? "",
+      choices: [
+        { value: "", words: "as its kind says" },
+        ...MATERIALS.map((material) => ({ value: material, words: MATERIAL_WORDS[material] })),
+      ],
+      hint: "So that recipes can be drafted with it, and it can stand in for another.",
+      onlyFor: MATERIAL_KINDS,
     },
   ];
 }
@@ -139,6 +155,14 @@ function rollFields(supply: Supply | null, measures: Measures): FormField[] {
       kind: "text",
       value: massText(supply?.coreMassMg, measures),
       onlyFor: ROLLS,
+    },
+    {
+      name: "layer",
+      label: "One layer is so thick",
+      kind: "text",
+      value: asTyped(supply?.layerTyped, length(supply?.layerUm)),
+      hint: "3/16 in. Lay ten on each other, divide by ten.",
+      onlyFor: LAYERED,
     },
     {
       name: "pileSheets",

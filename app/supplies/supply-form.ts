@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { isMaterial } from "#lib/packing/material";
 import type { Measures } from "#lib/units/measures";
 import { isUseUnit, type UseUnit } from "#lib/units/use-unit";
 import {
@@ -53,6 +54,8 @@ export function supplyForm(unit: UseUnit, measures: Measures) {
       name: neededText("Give it the name that stands on the shelf."),
       kind: z.enum(SUPPLY_KINDS, "Choose what it is."),
       useUnit: z.string().refine(isUseUnit, "Choose how it is used."),
+      material: z.string().refine(isMaterial, "Choose what it is made of.").optional(),
+      layer: lengthTyped(measures).optional(),
       countUnit: z.string().trim().max(40).optional(),
       countAmount: amountAboveZero(unit, measures).optional(),
       mass: massTyped(measures).optional(),

@@ -5,6 +5,7 @@ import type { supplyForm } from "./supply-form";
 
 const NANOMETRES_PER_MICROMETRE = 1_000;
 const ROLLED: readonly Supply["kind"][] = ["bubble", "tape", "paper", "other"];
+const LAYERED: readonly Supply["kind"][] = ["bubble", "paper", "other"];
 const PILED: readonly Supply["kind"][] = ["tissue", "paper", "other"];
 
 type ReadSupply = z.output<ReturnType<typeof supplyForm>>;
@@ -24,6 +25,7 @@ export function supplyOfForm(read: ReadSupply, kept: Pick<Supply, "id" | "positi
     name: read.name,
     kind: read.kind,
     useUnit: read.useUnit,
+    ...madeOf(read),
     countUnit: read.countUnit ?? null,
     countAmount: read.countAmount?.amount ?? null,
     massMg: read.mass?.mg ?? null,
@@ -38,6 +40,13 @@ export function supplyOfForm(read: ReadSupply, kept: Pick<Supply, "id" | "positi
     lastUseOn: read.lastUseOn ?? null,
     note: read.note,
     retired: read.retired,
+  };
+}
+
+function madeOf({ kind, material, layer }: ReadSupply) {
+  return {
+    material: kind === "carton" ? null : (material ?? null),
+    ...(LAYERED.includes(kind) ? { layerUm: layer?.um ?? null, layerTyped: layer?.typed ?? null } : {}),
   };
 }
 

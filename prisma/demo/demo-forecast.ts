@@ -1,5 +1,6 @@
 import type { PlannedEvent } from "#lib/forecast/planned-event";
 import type { SupplyForecast } from "#lib/forecast/shop/subject-forecast";
+import { leadingItemType } from "#lib/packing/leading-item-type";
 import type { RecipeVersion } from "#lib/packing/recipe-version";
 import { amount } from "#lib/units/amount";
 import type { Day } from "#lib/units/day";
@@ -10,7 +11,6 @@ import type { DemoUse } from "#prisma/demo/demo-use";
 import { forecastInputs, forecastSpan } from "#prisma/records/forecast-inputs";
 import { forecastParts } from "#prisma/records/forecast-parts";
 import type { ForecastRows, PackedRow, PieceSizes } from "#prisma/records/forecast-rows";
-import { leadingItemType } from "#prisma/records/parcel-day";
 import { starterSupply } from "#prisma/starter/starter-supplies";
 
 /** What the demo shop's forecast is made from, before anything of it is recorded. */

@@ -88,7 +88,11 @@ function brokenEvent({ body }: DemoParcel, clock: ReturnType<typeof demoClock>):
     at: clock(on, MORNING),
     record: async (db) =>
       wantOutcome(
-        await markBroken(db, body.id, { on, note: "Rim chipped; the corner of the carton was crushed" }),
+        await markBroken(db, body.id, {
+          on,
+          cause: "crushed",
+          note: "Rim chipped; the corner of the carton was crushed",
+        }),
         ["marked"],
       ),
   };

@@ -4,6 +4,8 @@ import type { Instant } from "#lib/units/instant";
 import type { Database } from "#prisma/client";
 import { demoPrice, offerId } from "#prisma/demo/demo-buying";
 import type { DemoCalendar } from "#prisma/demo/demo-calendar";
+import { DEMO_PIECES } from "#prisma/demo/demo-pieces";
+import { demoRateCard } from "#prisma/demo/demo-rate-card";
 import {
   DEMO_EVENTS,
   DEMO_IDLE_CARTON,
@@ -15,8 +17,10 @@ import {
   DEMO_ZONES,
 } from "#prisma/demo/demo-terms";
 import { saveClosedSpan } from "#prisma/records/closed-spans";
+import { saveItemTypePiece } from "#prisma/records/item-type-piece";
 import { itemTypesOf, saveItemType } from "#prisma/records/item-types";
 import { savePlannedEvent } from "#prisma/records/planned-events";
+import { saveRateCard } from "#prisma/records/rate-cards";
 import { recipesOf, saveRecipe } from "#prisma/records/recipes";
 import { saveShop } from "#prisma/records/shop";
 import { saveOffer, saveSupplier } from "#prisma/records/suppliers";
@@ -40,11 +44,15 @@ export async function saveDemoTerms(db: Database, calendar: DemoCalendar, now: I
   for (const [position, zone] of DEMO_ZONES.entries()) {
     await saveZone(db, { id: zone.id, name: zone.name, retired: false, position });
   }
+  await saveRateCard(db, demoRateCard(calendar.firstDay));
   for (const span of calendar.closed) {
     await saveClosedSpan(db, { id: `demo-${span.fromDay}`, ...span, words: "Closed around New Year" });
   }
   await copyStarter(db, { itemTypeIds: DEMO_ITEMS.map((item) => item.id), day: calendar.firstDay, now });
   await saveItemNames(db);
+  for (const [itemTypeId, piece] of Object.entries(DEMO_PIECES)) {
+    await saveItemTypePiece(db, itemTypeId, piece);
+  }
   await saveNewMugRecipe(db, calendar, now);
   const idle = starterSupply(DEMO_IDLE_CARTON);
   await saveSupply(db, supplyOfStarter(idle, STARTER_SUPPLIES.indexOf(idle)));

@@ -9,6 +9,8 @@ const PAPERS_MG = 10_000;
 const ODD_CARTON_MG = 420_000;
 const SCATTER = 0.06;
 const SHARE_WEIGHED = 0.85;
+/** What the seller adds to the bill before she promises a band of whole pounds: a little too little. */
+const PROMISED_OVER_BILL = 1.02;
 
 /** Masses in milligrams: of a piece by item type, of a use unit by supply. */
 export type DemoMasses = {
@@ -22,7 +24,7 @@ export type DemoMasses = {
  * @param random - where the scatter comes from
  * @param body - the parcel
  * @param masses - what pieces and supplies weigh
- * @returns the parcel with a scale reading to the ounce, as typed, and postage in minor units
+ * @returns the parcel with the band promised, a scale reading to the ounce, as typed, and postage in minor units
  * @throws RangeError if the scale's text cannot be read back
  * @example weighedParcel(random, body, masses).scaleTyped; // "1 lb 12 oz"
  */
@@ -40,16 +42,22 @@ export function weighedParcel(random: Random, body: ParcelBody, masses: DemoMass
       sum + (carton.supplyId === null ? ODD_CARTON_MG : massOf(masses.supplies, carton.supplyId)),
     0,
   );
-  const real = (pieces + soft + cartons + PAPERS_MG) * (1 + SCATTER * (random() - 0.5));
+  const bill = pieces + soft + cartons;
+  const promisedPounds = Math.max(1, Math.ceil((bill * PROMISED_OVER_BILL) / MILLIGRAMS_PER_POUND));
+  const promised = {
+    mg: milligrams(Math.round(promisedPounds * MILLIGRAMS_PER_POUND)),
+    typed: `${promisedPounds} lb`,
+  };
+  const real = (bill + PAPERS_MG) * (1 + SCATTER * (random() - 0.5));
   const zone = DEMO_ZONES.find((each) => each.id === body.zoneId);
   const pounds = Math.ceil(real / MILLIGRAMS_PER_POUND);
   const postageMinor = zone === undefined ? null : zone.startMinor + pounds * zone.poundMinor;
-  if (random() > SHARE_WEIGHED) return { ...body, postageMinor };
+  if (random() > SHARE_WEIGHED) return { ...body, promised, postageMinor };
   const scaleTyped = formatMass(milligrams(Math.round(real)), "imperial");
   const read = parseMass(scaleTyped, "imperial");
   if (read.kind !== "mass")
     throw new RangeError(`weighedParcel requires a mass that can be read, got ${scaleTyped}`);
-  return { ...body, postageMinor, scaleTyped, scaleMg: read.mg };
+  return { ...body, promised, postageMinor, scaleTyped, scaleMg: read.mg };
 }
 
 function massOf(masses: ReadonlyMap<string, number>, id: string): number {

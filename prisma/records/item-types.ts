@@ -5,6 +5,9 @@ import { staleForecasts } from "./stale-forecasts";
 /** A kind of piece that the shop sells. */
 export type ItemType = ItemTypeModel;
 
+/** An item type as saved: a description that is not given stays as it is. */
+export type ItemTypeToSave = Omit<ItemType, "piece"> & Partial<Pick<ItemType, "piece">>;
+
 /** Item types in use, in the shop's order; with those out of use where wanted. */
 export async function itemTypesOf(
   db: Database,
@@ -17,7 +20,7 @@ export async function itemTypesOf(
 }
 
 /** Creates an item type or saves its changes. */
-export async function saveItemType(db: Database, itemType: ItemType): Promise<void> {
+export async function saveItemType(db: Database, itemType: ItemTypeToSave): Promise<void> {
   await inTransaction(db, async (tx) => {
     await tx.itemType.upsert({ where: { id: itemType.id }, create: itemType, update: itemType });
     await staleForecasts(tx);

@@ -32,6 +32,8 @@ export type ParcelBody = {
   readonly zoneId: string | null;
   readonly scaleMg: number | null;
   readonly scaleTyped: string | null;
+  /** The most it may weigh by what was promised at listing, as typed too. */
+  readonly promised?: { readonly mg: number; readonly typed: string };
   readonly postageMinor: number | null;
   readonly postedOn: string | null;
   readonly unusual: boolean;

@@ -128,12 +128,12 @@ export async function voidParcel(
 export async function markBroken(
   db: Database,
   parcelId: string,
-  broken: { readonly on: string; readonly note: string },
+  broken: { readonly on: string; readonly cause: string; readonly note: string },
 ): Promise<{ kind: "marked" | "not-found" }> {
   return inTransaction(db, async (tx) => {
     const done = await tx.parcel.updateMany({
       where: { id: parcelId },
-      data: { brokenOn: broken.on, brokenNote: broken.note },
+      data: { brokenOn: broken.on, brokenCause: broken.cause, brokenNote: broken.note },
     });
     return { kind: done.count === 1 ? "marked" : "not-found" };
   });

@@ -1,14 +1,9 @@
+import { leadingItemType } from "#lib/packing/leading-item-type";
 import { type Day, day } from "#lib/units/day";
 import type { Transaction } from "../client";
 import { Prisma } from "../generated/client";
 import type { ParcelBody } from "./parcel-body";
 import { staleForecasts } from "./stale-forecasts";
-
-/** The item type that a parcel counts under: most pieces, the first by id among equals. */
-export function leadingItemType(pieces: ParcelBody["pieces"]): string {
-  const ordered = [...pieces].sort((a, b) => b.pieces - a.pieces || (a.itemTypeId < b.itemTypeId ? -1 : 1));
-  return ordered[0]?.itemTypeId ?? "";
-}
 
 /** What the day roll-up is kept by. */
 export type DayParcel = Pick<ParcelBody, "packedOn" | "zoneId" | "unusual" | "pieces"> & {

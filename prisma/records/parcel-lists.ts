@@ -1,6 +1,8 @@
 import { type Amount, amount } from "#lib/units/amount";
 import type { Database } from "../client";
 import type { Prisma } from "../generated/client";
+import { type ParcelFilter, parcelWhere } from "./parcel-filter";
+import { parcelMaterials } from "./parcel-materials";
 
 /** A parcel as a list shows it. */
 export type ParcelSummary = {
@@ -26,18 +28,21 @@ export type ParcelSummary = {
   readonly zoneName: string | null;
   readonly scaleMg: number | null;
   readonly scaleTyped: string | null;
+  readonly promisedMg: number | null;
+  readonly promisedTyped: string | null;
   readonly postageMinor: number | null;
   readonly postedOn: string | null;
   readonly unusual: boolean;
   readonly voidedAt: string | null;
   readonly voidReason: string | null;
   readonly brokenOn: string | null;
+  readonly brokenCause: string | null;
   readonly brokenNote: string | null;
   readonly returnedOn: string | null;
   readonly note: string | null;
   readonly revision: number;
   readonly source: string | null;
-  /** Cost of the materials, 1/10,000 minor unit; null where a supply's cost is not known. */
+  /** Cost of the materials, 1/10,000 minor unit; null where a supply's cost is not known, or nothing of it stands. */
   readonly costValue: number | null;
 };
 
@@ -66,13 +71,8 @@ export type ParcelMovement = {
 /** A parcel with its whole trace in the ledger, oldest first. */
 export type ParcelDetail = ParcelSummary & { readonly movements: readonly ParcelMovement[] };
 
-/** Which parcels to list. */
-export type ParcelFilter = {
-  readonly from?: string;
-  readonly to?: string;
-  readonly itemTypeId?: string;
-  /** Part of an order reference or of the note. */
-  readonly text?: string;
+/** A page of a list. */
+export type ParcelPage = ParcelFilter & {
   readonly limit: number;
   /** Id of the last parcel of the page before. */
   readonly before?: string;
@@ -88,22 +88,10 @@ const SUMMARY = {
 type ParcelRow = Prisma.ParcelGetPayload<{ include: typeof SUMMARY }>;
 
 /** Parcels, the latest packed first. */
-export async function parcelsOf(db: Database, filter: ParcelFilter): Promise<ParcelSummary[]> {
-  const { from, to, itemTypeId, text, limit, before } = filter;
-  const packedOn = { ...(from === undefined ? {} : { gte: from }), ...(to === undefined ? {} : { lte: to }) };
+export async function parcelsOf(db: Database, page: ParcelPage): Promise<ParcelSummary[]> {
+  const { limit, before, ...filter } = page;
   const rows = await db.parcel.findMany({
-    where: {
-      packedOn,
-      ...(itemTypeId === undefined ? {} : { pieces: { some: { itemTypeId } } }),
-      ...(text === undefined
-        ? {}
-        : {
-            OR: [
-              { orders: { some: { order: { reference: { contains: text } } } } },
-              { note: { contains: text } },
-            ],
-          }),
-    },
+    where: parcelWhere(db, filter),
     orderBy: [{ packedOn: "desc" }, { recordedAt: "desc" }, { id: "desc" }],
     take: limit,
     ...(before === undefined ? {} : { cursor: { id: before }, skip: 1 }),
@@ -114,6 +102,11 @@ export async function parcelsOf(db: Database, filter: ParcelFilter): Promise<Par
     rows.map((row) => row.id),
   );
   return rows.map((row) => summaryFrom(row, costs.get(row.id) ?? null));
+}
+
+/** How many parcels fit a filter, voided ones too. */
+export async function parcelCount(db: Database, filter: ParcelFilter): Promise<number> {
+  return db.parcel.count({ where: parcelWhere(db, filter) });
 }
 
 /** One parcel with its movements, or null. */
@@ -169,17 +162,16 @@ export async function parcelCountsOf(
   return rows.map(({ _sum, ...key }) => ({ ...key, parcels: _sum.parcels ?? 0, pieces: _sum.pieces ?? 0 }));
 }
 
+/** Of the lines that stand: what a correction took back, known or not, says nothing of the cost. */
 async function costsOf(db: Database, parcelIds: string[]): Promise<Map<string, number | null>> {
-  const rows = await db.movement.groupBy({
-    by: ["parcelId"],
-    where: { parcelId: { in: parcelIds }, cause: "packed" },
-    _sum: { value: true },
-    _count: { _all: true, value: true },
-  });
+  const materials = await parcelMaterials(db, parcelIds);
   return new Map(
-    rows.map((row) => [
-      row.parcelId ?? "",
-      row._count.value < row._count._all || row._sum.value === null ? null : -Number(row._sum.value),
+    [...materials].map(([parcelId, taken]) => [
+      parcelId,
+      taken.reduce<number | null>(
+        (sum, { value }) => (sum === null || value === null ? null : sum + value),
+        0,
+      ),
     ]),
   );
 }

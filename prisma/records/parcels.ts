@@ -123,6 +123,8 @@ export function parcelColumns(body: ParcelBody) {
     zoneId: body.zoneId,
     scaleMg: body.scaleMg,
     scaleTyped: body.scaleTyped,
+    promisedMg: body.promised?.mg ?? null,
+    promisedTyped: body.promised?.typed ?? null,
     postageMinor: body.postageMinor,
     postedOn: body.postedOn,
     unusual: body.unusual,

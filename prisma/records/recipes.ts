@@ -67,24 +67,31 @@ export async function saveRecipe(
   recipe: Recipe,
   now: string,
 ): Promise<{ kind: "saved" } | { kind: "in-use"; effectiveFrom: string }> {
-  return inTransaction(db, async (tx) => {
-    const { itemTypeId, style, effectiveFrom } = recipe;
-    const same = await tx.recipe.findUnique({
-      where: { itemTypeId_style_effectiveFrom: { itemTypeId, style, effectiveFrom } },
-      select: { id: true, _count: { select: { pieces: true } } },
-    });
-    if (same !== null && same._count.pieces > 0) return { kind: "in-use", effectiveFrom };
-    if (same !== null) await tx.recipe.delete({ where: { id: same.id } });
-    const { steps, cartons, ...head } = recipe;
-    await tx.recipe.create({
-      data: {
-        ...head,
-        recordedAt: now,
-        steps: { create: steps.map((step) => ({ ...step, amount: BigInt(step.amount) })) },
-        cartons: { create: cartons.map((carton) => ({ ...carton })) },
-      },
-    });
-    await staleForecasts(tx);
-    return { kind: "saved" };
+  return inTransaction(db, (tx) => saveRecipeIn(tx, recipe, now));
+}
+
+/** As `saveRecipe`, inside a transaction that the caller holds. */
+export async function saveRecipeIn(
+  tx: Transaction,
+  recipe: Recipe,
+  now: string,
+): Promise<{ kind: "saved" } | { kind: "in-use"; effectiveFrom: string }> {
+  const { itemTypeId, style, effectiveFrom } = recipe;
+  const same = await tx.recipe.findUnique({
+    where: { itemTypeId_style_effectiveFrom: { itemTypeId, style, effectiveFrom } },
+    select: { id: true, _count: { select: { pieces: true } } },
   });
+  if (same !== null && same._count.pieces > 0) return { kind: "in-use", effectiveFrom };
+  if (same !== null) await tx.recipe.delete({ where: { id: same.id } });
+  const { steps, cartons, ...head } = recipe;
+  await tx.recipe.create({
+    data: {
+      ...head,
+      recordedAt: now,
+      steps: { create: steps.map((step) => ({ ...step, amount: BigInt(step.amount) })) },
+      cartons: { create: cartons.map((carton) => ({ ...carton })) },
+    },
+  });
+  await staleForecasts(tx);
+  return { kind: "saved" };
 }

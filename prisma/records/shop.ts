@@ -3,10 +3,18 @@ import { type BuyingTerms, goalOf } from "./buying-terms";
 import { staleForecasts } from "./stale-forecasts";
 
 /** The shop's own settings. */
-export type Shop = ShopBasics & BuyingTerms;
+export type Shop = ShopBasics & BuyingTerms & PackingTerms;
 
-/** A shop as saved: terms of buying that are not given stay as they are, or as usual for a new shop. */
-export type ShopToSave = ShopBasics & Partial<BuyingTerms>;
+/** A shop as saved: terms of buying and packing that are not given stay as they are, or as usual for a new shop. */
+export type ShopToSave = ShopBasics & Partial<BuyingTerms & PackingTerms>;
+
+/** How the shop packs and promises. */
+type PackingTerms = {
+  /** Of a thousand parcels so many should stay within a promised weight band. */
+  readonly promisePerMille: number;
+  /** Text of prisma/records/habits; null for what is common practice. */
+  readonly habits: string | null;
+};
 
 type ShopBasics = {
   readonly name: string;

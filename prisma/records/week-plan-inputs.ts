@@ -3,6 +3,7 @@ import type { ShopTerms, SupplyOutlookInput, WeeklyCheck } from "#lib/replenishm
 import { type Day, day } from "#lib/units/day";
 import type { Database } from "../client";
 import type { Shop } from "./shop";
+import { type Substitute, substitutesOf } from "./substitutes";
 import { suppliersOf } from "./suppliers";
 
 /**
@@ -24,8 +25,9 @@ export async function weekPlanInput(
     readonly check: WeeklyCheck;
   },
 ): Promise<WeekPlanInput> {
-  const [suppliers, supplies] = await Promise.all([
+  const [suppliers, substitutes, supplies] = await Promise.all([
     suppliersOf(db),
+    substitutesOf(db),
     db.supply.findMany({
       where: { retired: false },
       select: { id: true, shelfLifeDays: true, lastUseOn: true },
@@ -49,6 +51,7 @@ export async function weekPlanInput(
       freeFromMinor: supplier.freeDeliveryMinor,
       leastOrderMinor: supplier.leastOrderMinor,
     })),
+    substitutes: planSubstitutes(substitutes),
     limits: {
       longestCoverWeeks: shop.longestCoverWeeks,
       holdingPerMille: shop.holdingPerMille,
@@ -57,4 +60,15 @@ export async function weekPlanInput(
       roomMl: shop.roomMl,
     },
   };
+}
+
+/** One rule for each pair: where one stands in for another in several jobs, the one that takes most of it. */
+function planSubstitutes(rules: readonly Substitute[]): WeekPlanInput["substitutes"] {
+  const pairs = new Map<string, WeekPlanInput["substitutes"][number]>();
+  for (const { supplyId, standInId, amount, insteadOf } of rules) {
+    const key = `${standInId} ${supplyId}`;
+    const ratio = Math.max(pairs.get(key)?.ratio ?? 0, amount / insteadOf);
+    pairs.set(key, { fromSupplyId: standInId, toSupplyId: supplyId, ratio });
+  }
+  return [...pairs.values()];
 }

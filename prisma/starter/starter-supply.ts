@@ -1,3 +1,4 @@
+import type { Material } from "#lib/packing/material";
 import type { UseUnit } from "#lib/units/use-unit";
 
 /** A supply that a new shop may start with. Masses are guesses until the seller weighs ten of them. */
@@ -5,6 +6,8 @@ export type StarterSupply = {
   readonly id: string;
   readonly name: string;
   readonly kind: "tissue" | "paper" | "bubble" | "tape" | "carton";
+  /** What it is made of; left out for a carton. Its layer is the usual one until the shop has measured its own. */
+  readonly material?: Material;
   readonly unit: UseUnit;
   /** Mass of one use unit, milligrams. */
   readonly massMg: number;

@@ -20,6 +20,7 @@ export function supplyOfStarter(starter: StarterSupply, position: number): Suppl
     id: starter.id,
     name: starter.name,
     kind: starter.kind,
+    material: starter.material ?? null,
     useUnit: starter.unit,
     countUnit: starter.counted?.word ?? null,
     countAmount: units(starter.counted?.units),

@@ -69,13 +69,7 @@ export function CardLineRow({ line, number, parts, choices, onChange }: CardLine
         {open ? "Close" : "Change"}
       </Button>
       {open ? (
-        <LineChoices
-          line={line}
-          supply={supply}
-          choices={choices}
-          onChange={onChange}
-          onDone={() => setOpen(false)}
-        />
+        <LineChoices line={line} choices={choices} onChange={onChange} onDone={() => setOpen(false)} />
       ) : null}
     </li>
   );
@@ -89,28 +83,29 @@ function Shortage({ line, supply }: { readonly line: CardLine; readonly supply: 
 
 type LineChoicesProps = {
   readonly line: CardLine;
-  readonly supply: SupplyChoice;
   readonly choices: PackingChoices;
   readonly onChange: (change: DraftChange) => void;
   readonly onDone: () => void;
 };
 
-function LineChoices({ line, supply, choices, onChange, onDone }: LineChoicesProps) {
-  const substitutes = substitutesFor(supply, choices.supplies);
+function LineChoices({ line, choices, onChange, onDone }: LineChoicesProps) {
+  const substitutes = substitutesFor(line, choices);
   return (
     <div className={styles.instead}>
       {substitutes.length === 0 ? null : <span className={styles.quiet}>Used instead:</span>}
       {substitutes.map((other) => (
-        <Button
-          key={other.id}
-          data-substitute={other.id}
-          onPress={() => {
-            onChange({ kind: "substitute", key: line.key, supplyId: other.id });
-            onDone();
-          }}
-        >
-          {other.name}
-        </Button>
+        <span key={other.supplyId} className={styles.standIn}>
+          <Button
+            data-substitute={other.supplyId}
+            onPress={() => {
+              onChange({ kind: "substitute", key: line.key, supplyId: other.supplyId, amount: other.amount });
+              onDone();
+            }}
+          >
+            {other.name}: {formatAmount(other.amount, other.unit)}
+          </Button>
+          {other.words === "" ? null : <span className={styles.quiet}>{other.words}</span>}
+        </span>
       ))}
       <Button tone="plain" onPress={() => onChange({ kind: "remove-line", key: line.key })}>
         Leave this step out

@@ -9,6 +9,8 @@ import styles from "./pack.module.css";
 
 type RecordBarProps = {
   readonly weight: ExpectedWeight;
+  /** What it must stay under by what was promised; null where nothing was. */
+  readonly ceiling: string | null;
   readonly measures: Measures;
   readonly words: string;
   readonly isBusy: boolean;
@@ -21,6 +23,7 @@ type RecordBarProps = {
 /** The button that records; on a phone it stands above the tabs wherever the screen is scrolled to. */
 export function RecordBar({
   weight,
+  ceiling,
   measures,
   words,
   isBusy,
@@ -34,6 +37,7 @@ export function RecordBar({
       <div className={styles.recordRow}>
         <span className={styles.barWeight} aria-hidden="true">
           {weight.kind === "expected" ? formatMass(weight.mg, measures) : ""}
+          {ceiling === null ? null : <small className={styles.ceiling}>{ceiling}</small>}
         </span>
         <Button tone="primary" isWide isDisabled={isDisabled || isBusy} onPress={onRecord}>
           {isBusy ? "Recording…" : words}

@@ -2,29 +2,51 @@
 
 import { costValue } from "#lib/units/money";
 import { Button } from "../../_parts/button";
+import { ButtonLink } from "../../_parts/button-link";
 import { Message } from "../../_parts/message";
 import { costText } from "../../parcels/cost-text";
+import type { OutboxEntry } from "../outbox-entry";
 import type { PackingChoices } from "../packing-choices";
 import { type RecordedParcel, type Recording, withCountOrder } from "../use-recording";
+import { CountOrderMessage } from "./count-order-message";
+import { KeptParcels } from "./kept-parcels";
 import styles from "./pack.module.css";
 
-type RecordingMessagesProps = { readonly recording: Recording; readonly choices: PackingChoices };
+/** So many late ones are told one by one; more are summed up, or they would cover the bench of a phone. */
+const LATE_ONES_TOLD = 2;
+
+type RecordingMessagesProps = {
+  readonly recording: Recording;
+  readonly choices: PackingChoices;
+  /** Key of the parcel on the bench. */
+  readonly benchId: string;
+  /** Puts a kept parcel back on the bench. */
+  readonly onOpen: (entry: OutboxEntry) => void;
+};
 
 /** What became of the parcels just packed: recorded with Undo, asked about, refused, or kept on this device. */
-export function RecordingMessages({ recording, choices }: RecordingMessagesProps) {
+export function RecordingMessages({ recording, choices, benchId, onOpen }: RecordingMessagesProps) {
+  const late = recording.recorded.filter((parcel) => parcel.isLate && parcel.undone === "no");
+  const isSummedUp = late.length > LATE_ONES_TOLD;
+  const told = isSummedUp
+    ? recording.recorded.filter((parcel) => !late.includes(parcel))
+    : recording.recorded;
   return (
     <div className={styles.messages}>
       <SendingMessage recording={recording} choices={choices} />
-      <UnsentMessage recording={recording} />
-      {recording.recorded.map((parcel) => (
+      <KeptParcels recording={recording} choices={choices} benchId={benchId} onOpen={onOpen} />
+      {isSummedUp ? <LateMessage late={late} /> : null}
+      {told.map((parcel) => (
         <RecordedMessage key={parcel.parcelId} parcel={parcel} choices={choices} onUndo={recording.undo} />
       ))}
     </div>
   );
 }
 
-function SendingMessage({ recording, choices }: RecordingMessagesProps) {
-  const { sending, unsent } = recording;
+type SendingMessageProps = Pick<RecordingMessagesProps, "recording" | "choices">;
+
+function SendingMessage({ recording, choices }: SendingMessageProps) {
+  const { sending } = recording;
   switch (sending.kind) {
     case "ready":
     case "sending":
@@ -37,51 +59,31 @@ function SendingMessage({ recording, choices }: RecordingMessagesProps) {
               {problem.message} {problem.wayOut}
             </p>
           ))}
-          {unsent.some((kept) => kept.form.id === sending.parcel.form.id) ? (
-            <Button onPress={() => recording.withdraw(sending.parcel.form.id)}>Drop this kept parcel</Button>
-          ) : null}
         </Message>
       );
-    case "ask-count-order": {
-      const names = sending.supplies.map(
-        (id) => choices.supplies.find((supply) => supply.id === id)?.name ?? id,
-      );
+    case "ask-count-order":
       return (
-        <Message kind="error" title="Was it packed before or after the count of that day?">
-          <p>
-            {names.join(", ")} was counted on the day packed. The count may have seen this parcel already, or
-            not.
-          </p>
-          <div className={styles.answers}>
-            <Button onPress={() => void recording.record(withCountOrder(sending.parcel, "before"))}>
-              Before the count
-            </Button>
-            <Button onPress={() => void recording.record(withCountOrder(sending.parcel, "after"))}>
-              After the count
-            </Button>
-          </div>
-        </Message>
+        <CountOrderMessage
+          supplyIds={sending.supplies}
+          choices={choices}
+          onAnswer={(answer) => void recording.record(withCountOrder(sending.parcel, answer))}
+        />
       );
-    }
     default:
       return sending satisfies never;
   }
 }
 
-function UnsentMessage({ recording }: { readonly recording: Recording }) {
-  const { unsent } = recording;
-  if (unsent.length === 0) return null;
-  const title =
-    unsent.length === 1
-      ? "One parcel is kept on this device and not recorded yet."
-      : `${unsent.length} parcels are kept on this device and not recorded yet.`;
+function LateMessage({ late }: { readonly late: readonly RecordedParcel[] }) {
+  const warnings = late.flatMap((parcel) => parcel.warnings);
   return (
-    <Message kind="error" title={title}>
-      <p>
-        The program did not answer, or failed: {unsent.map((parcel) => parcel.words).join("; ")}. You can go
-        on packing; each is recorded once.
-      </p>
-      <Button onPress={() => void recording.sendUnsent()}>Try again</Button>
+    <Message kind="done" title={`Recorded: ${late.length} parcels that were kept on this device.`}>
+      {warnings.map((warning) => (
+        <p key={warning.message}>
+          {warning.message} {warning.wayOut}
+        </p>
+      ))}
+      <ButtonLink href="/parcels">See them under Parcels</ButtonLink>
     </Message>
   );
 }
@@ -95,6 +97,8 @@ type RecordedMessageProps = {
 function RecordedMessage({ parcel, choices, onUndo }: RecordedMessageProps) {
   if (parcel.undone === "yes")
     return <Message kind="done" title={`Undone: ${parcel.words}. The stock is back.`} />;
+  if (parcel.undone === "never-recorded")
+    return <Message kind="done" title={`Undone: ${parcel.words}. It was not recorded.`} />;
   const cost = parcel.costValue === null ? "" : `, ${costText(costValue(parcel.costValue), choices)} to pack`;
   return (
     <Message kind="done" title={`Recorded: ${parcel.words}${cost}.`}>

@@ -8,6 +8,7 @@ import { Section } from "../../_parts/section";
 import { shopNow } from "../../_parts/shop-now";
 import { BillTable } from "../_parts/bill-table";
 import { ParcelActions } from "../_parts/parcel-actions";
+import { ParcelCost } from "../_parts/parcel-cost";
 import { ParcelFacts } from "../_parts/parcel-facts";
 import { ParcelTrace } from "../_parts/parcel-trace";
 import { parcelFinding } from "../parcel-finding";
@@ -43,6 +44,7 @@ export default async function ParcelPage({ params }: ParcelPageProps) {
       >
         <BillTable parcel={parcel} shop={shop} />
       </Section>
+      <ParcelCost db={db} shop={shop} parcel={parcel} />
       {isVoid ? null : (
         <Section title="What became of it">
           <ParcelActions parcel={parcel} today={today} />

@@ -5,6 +5,7 @@ import type { ParcelDetail } from "#prisma/records/parcel-lists";
 import type { FormField } from "../../_parts/form-field";
 import { RecordForm } from "../../_parts/record-form";
 import { brokenAction, postedAction, returnedAction, voidAction } from "../actions";
+import { BROKEN_CAUSES } from "../broken-causes";
 import { parcelBill } from "../parcel-bill";
 import { BACK_FIELD } from "../returned-lines";
 import { stillOut } from "../still-out";
@@ -47,7 +48,12 @@ export function ParcelActions({ parcel, today }: ParcelActionsProps) {
         </p>
         <RecordForm
           action={brokenAction}
-          fields={[key, on, { name: "note", label: "What broke", kind: "lines", required: true }]}
+          fields={[
+            key,
+            on,
+            { name: "cause", label: "What went wrong", kind: "choice", choices: BROKEN_CAUSES },
+            { name: "note", label: "What broke", kind: "lines", required: true },
+          ]}
           submit="Mark as broken"
           label="Broken"
         />

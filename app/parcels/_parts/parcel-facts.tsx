@@ -5,6 +5,7 @@ import { formatMass, milligrams } from "#lib/units/mass";
 import { formatMoney } from "#lib/units/money";
 import type { ParcelDetail } from "#prisma/records/parcel-lists";
 import type { Shop } from "#prisma/records/shop";
+import { brokenCauseWords } from "../broken-causes";
 import { cartonsText } from "../parcel-text";
 import styles from "./parcels.module.css";
 
@@ -19,6 +20,9 @@ export function ParcelFacts({ parcel, shop }: { readonly parcel: ParcelDetail; r
     ["Zone", parcel.zoneName ?? "not said"],
     ["Orders", ordersText(parcel)],
     ["Scale", scaleText(parcel, shop)],
+    ...(parcel.promisedMg === null
+      ? []
+      : [["Promised", promisedText(parcel, parcel.promisedMg, shop)] as [string, ReactNode]]),
     [
       "Postage",
       parcel.postageMinor === null
@@ -28,12 +32,7 @@ export function ParcelFacts({ parcel, shop }: { readonly parcel: ParcelDetail; r
     ["Posted", parcel.postedOn === null ? "not marked yet" : dayText(parcel.postedOn)],
     ...(parcel.brokenOn === null
       ? []
-      : [
-          ["Arrived broken", `${dayText(parcel.brokenOn)}: ${parcel.brokenNote ?? ""}`] as [
-            string,
-            ReactNode,
-          ],
-        ]),
+      : [["Arrived broken", brokenText(parcel, parcel.brokenOn)] as [string, ReactNode]]),
     ...(parcel.returnedOn === null ? [] : [["Came back", dayText(parcel.returnedOn)] as [string, ReactNode]]),
     ...(parcel.unusual ? [["Unusual", "kept out of averages"] as [string, ReactNode]] : []),
     ...(parcel.note === null ? [] : [["Note", parcel.note] as [string, ReactNode]]),
@@ -61,6 +60,21 @@ function scaleText(parcel: ParcelDetail, shop: Shop): string {
   return parcel.scaleTyped === null || parcel.scaleTyped === shown
     ? shown
     : `${shown} (typed ${parcel.scaleTyped})`;
+}
+
+/** What was promised at most, and whether it held. */
+function promisedText(parcel: ParcelDetail, promisedMg: number, shop: Shop): string {
+  const promised = `up to ${parcel.promisedTyped ?? formatMass(milligrams(promisedMg), shop.measures)}`;
+  if (parcel.scaleMg === null) return `${promised}; not weighed`;
+  const over = parcel.scaleMg - promisedMg;
+  return over <= 0
+    ? `${promised}: kept`
+    : `${promised}: broken by ${formatMass(milligrams(over), shop.measures)}`;
+}
+
+function brokenText(parcel: ParcelDetail, on: string): string {
+  const words = [brokenCauseWords(parcel.brokenCause), parcel.brokenNote].filter((each) => each !== null);
+  return `${dayText(on)}: ${words.join(". ")}`;
 }
 
 function ordersText(parcel: ParcelDetail): string {

@@ -54,11 +54,14 @@ function ParcelRow({ parcel, shop }: { readonly parcel: ParcelSummary; readonly 
       <td>{parcel.style}</td>
       <td>{parcel.orders.map((order) => order.reference).join(", ")}</td>
       <td className={styles.figure}>{weightText(parcel, shop)}</td>
-      <td className={styles.figure}>
-        {parcel.costValue === null ? "cost not known" : costText(costValue(parcel.costValue), shop)}
-      </td>
+      <td className={styles.figure}>{packingText(parcel, shop)}</td>
     </tr>
   );
+}
+
+function packingText({ voidedAt, costValue: cost }: ParcelSummary, shop: Shop): string {
+  if (voidedAt !== null) return "void";
+  return cost === null ? "cost not known" : costText(costValue(cost), shop);
 }
 
 function weightText(parcel: ParcelSummary, shop: Shop): string {

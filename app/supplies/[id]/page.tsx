@@ -9,6 +9,7 @@ import { Ledger } from "./_parts/ledger";
 import { Offers } from "./_parts/offers";
 import { OnOrder } from "./_parts/on-order";
 import { Spoilt } from "./_parts/spoilt";
+import { StandIns } from "./_parts/stand-ins";
 import { UseChart } from "./_parts/use-chart";
 import { supplyFinding } from "./supply-finding";
 import { supplyScreen } from "./supply-screen";
@@ -53,6 +54,7 @@ export default async function SupplyPage({ params, searchParams }: SupplyPagePro
       <UseChart weeks={screen.weeks} unit={supply.useUnit} />
       <OnOrder screen={screen} shop={shop} today={today} />
       <Offers screen={screen} shop={shop} />
+      <StandIns supply={supply} />
       <Spoilt supply={supply} today={today} lastLine={screen.lastLine} />
       <Ledger rows={screen.ledger} olderHref={screen.olderHref} />
     </Page>

@@ -1,3 +1,4 @@
+import type { PlanSubstitute } from "#lib/purchasing/plan/plan-substitute";
 import type { CheckRow } from "#lib/replenishment/check-row";
 import type { ShopTerms, SupplyOutlookInput } from "#lib/replenishment/supply-outlook-input";
 import type { Day } from "#lib/units/day";
@@ -40,6 +41,8 @@ export type WeekPlanInput = {
   readonly terms: ShopTerms;
   readonly supplies: readonly PlanningSupply[];
   readonly suppliers: readonly PlanningSupplier[];
+  /** the shop's own rules; those of supplies that are not planned count for nothing */
+  readonly substitutes: readonly PlanSubstitute[];
   readonly limits: PlanningLimits;
 };
 

@@ -50,13 +50,16 @@ export function weekPlanQuestion(input: WeekPlanInput, aim: PlanAim): WeekPlan {
     else notPlanned.push({ supplyId: supply.row.supplyId, why });
   }
   const room = input.limits.roomMl === null ? null : input.limits.roomMl / ML_PER_LITRE;
+  const isPlanned = new Set(planned.map(({ supply }) => supply.id));
   const onItsWay = planned.reduce((sum, each) => sum + each.onItsWayLitres, 0);
   const question: PlanQuestion = {
     weeks: PLAN_WEEKS,
     supplies: planned.map(({ supply }) => supply),
     suppliers: input.suppliers.map((each) => planSupplier(each, input)),
     offers: planned.flatMap(({ offers }) => offers),
-    substitutes: [],
+    substitutes: input.substitutes.filter(
+      ({ fromSupplyId, toSupplyId }) => isPlanned.has(fromSupplyId) && isPlanned.has(toSupplyId),
+    ),
     limits: { cash: cashLimits(input.limits.weekLimitMinor), litres: room === null ? null : room + onItsWay },
     aim,
     keepsWanted: true,

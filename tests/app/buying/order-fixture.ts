@@ -27,6 +27,8 @@ export const SHOP: Shop = {
   weekLimitMinor: null,
   roomMl: null,
   roomTyped: null,
+  promisePerMille: 900,
+  habits: null,
 };
 
 export const BUBBLE: Supply = {

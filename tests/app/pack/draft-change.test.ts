@@ -4,7 +4,6 @@ import { changedDraft, type DraftChange } from "#app/pack/draft-change.ts";
 import { draftForm } from "#app/pack/draft-form.ts";
 import { expectedWeight } from "#app/pack/expected-weight.ts";
 import { draftFor, type PackingDraft } from "#app/pack/packing-draft.ts";
-import { substitutesFor } from "#app/pack/substitutes-for.ts";
 import { AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
 import { SMALL_CHOICES } from "./small-choices";
 
@@ -51,11 +50,11 @@ describe("a draft", () => {
     expect(line && steppedAmount(line, 1, -1)).toBe(0);
   });
 
-  it("keeps the amount for a substitute of the same unit, and starts at one of another", () => {
+  it("takes a substitute in its own unit, at the amount that stands in", () => {
     const key = start.lines[0]?.key ?? "";
-    const same = changed({ kind: "substitute", key, supplyId: "gift-wrap" });
+    const same = changed({ kind: "substitute", key, supplyId: "gift-wrap", amount: amount(4000) });
     expect(same.lines[0]).toMatchObject({ supplyId: "gift-wrap", amount: 4000, recipeStepId: "mug-wrap" });
-    const other = changed({ kind: "substitute", key, supplyId: "kraft" });
+    const other = changed({ kind: "substitute", key, supplyId: "kraft", amount: amount(AMOUNT_PER_UNIT) });
     expect(other.lines[0]).toMatchObject({ supplyId: "kraft", amount: AMOUNT_PER_UNIT, shownUnit: "foot" });
   });
 
@@ -97,15 +96,5 @@ describe("the expected weight", () => {
   it("names what nobody weighed", () => {
     const draft = changed({ kind: "add-item-type", itemTypeId: "vase" });
     expect(expectedWeight(draft, SMALL_CHOICES)).toMatchObject({ kind: "part-known", unknown: ["Bud vase"] });
-  });
-});
-
-describe("substitutes", () => {
-  const paper = SMALL_CHOICES.supplies.find((supply) => supply.id === "paper");
-
-  it("are at most four, the same kind and unit first, without tape or cartons", () => {
-    const names =
-      paper === undefined ? [] : substitutesFor(paper, SMALL_CHOICES.supplies).map((supply) => supply.id);
-    expect(names).toEqual(["gift-wrap", "kraft", "tissue", "bubble"]);
   });
 });

@@ -1,4 +1,5 @@
 import type { PackingChoices, SupplyChoice } from "#app/pack/packing-choices.ts";
+import { learnedWeights } from "#lib/packing/weight/learned-weights";
 import { AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
 
@@ -10,6 +11,7 @@ const EACH: SupplyChoice = {
   massMg: 1000,
   sizes: null,
   onHand: null,
+  draft: null,
 };
 
 /** An invented shop with two item types, two recipes and a few supplies, as the packing desk sees it. */
@@ -68,5 +70,9 @@ export const SMALL_CHOICES: PackingChoices = {
       { upTo: 4, supplyId: "cube-12" },
     ],
   })),
+  substitutes: [],
+  weights: learnedWeights([], day("2026-03-10")).known,
+  steps: [],
+  promiseShare: 0.9,
   likely: [{ itemTypeId: "mug", pieces: 1, style: "paper", cartonId: "cube-12", zoneId: "near" }],
 };

@@ -135,7 +135,11 @@ const TAKE: Readonly<Record<Kind, (step: Step) => Promise<void>>> = {
     if (isStanding) tellParcel(step, body);
   },
   async break({ db, onDay, parcelId }) {
-    wanted(await markBroken(db, parcelId, { on: onDay, note: "chipped" }), "marked", "not-found");
+    wanted(
+      await markBroken(db, parcelId, { cause: "unknown", on: onDay, note: "chipped" }),
+      "marked",
+      "not-found",
+    );
   },
   async return(step) {
     const lines = [{ supplyId: step.supplyId, amount: step.used }];

@@ -8,6 +8,7 @@ import { Page } from "../../../_parts/page";
 import { shopNow } from "../../../_parts/shop-now";
 import { RecipeForm } from "../../_parts/recipe-form";
 import { keepRecipe } from "../../actions";
+import { CountsSaid } from "../../reality/_parts/counts-said";
 import { recipeRows } from "../../recipe-rows";
 
 export const metadata: Metadata = { title: "Change a recipe" };
@@ -39,6 +40,7 @@ export default async function EditRecipePage({ params, searchParams }: EditProps
       finding={`${itemType.name} on ${style}: the card as it is done from a day on.`}
       aside="Parcels packed before that day keep their own amounts. It is an estimate: it does not certify that a package protects its contents; send a test parcel."
     >
+      <CountsSaid db={db} today={today} of={{ itemTypeId: id, style }} />
       <RecipeForm
         action={keepRecipe.bind(null, { itemTypeId: id, style })}
         rows={recipeRows(recipeOn(recipes, id, style, today), supplies)}

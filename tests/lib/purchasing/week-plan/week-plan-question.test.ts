@@ -52,6 +52,7 @@ function planOf(
     readonly limits?: Partial<WeekPlanInput["limits"]>;
     readonly supply?: Partial<Pick<WeekPlanInput["supplies"][number], "shelfLifeDays" | "lastUseOn">>;
     readonly reviewDays?: number;
+    readonly substitutes?: WeekPlanInput["substitutes"];
   } = {},
 ) {
   const input = { ...bubble, ...changes };
@@ -68,6 +69,7 @@ function planOf(
         { supplierId: "marram", deliveryMinor: 900, freeFromMinor: 9000, leastOrderMinor: null },
         { supplierId: "tern", deliveryMinor: 0, freeFromMinor: null, leastOrderMinor: 2000 },
       ],
+      substitutes: more.substitutes ?? [],
       limits: { ...limits, ...more.limits },
     },
     { kind: "cheapest" },
@@ -96,6 +98,12 @@ describe("the question to the purchase plan", () => {
     expect(supply?.arrivals.map((units, week) => [week, units]).filter(([, units]) => units !== 0)).toEqual([
       [2, 40],
     ]);
+  });
+
+  it("takes only stand-ins between supplies that are planned", () => {
+    const own = { fromSupplyId: bubble.supplyId, toSupplyId: bubble.supplyId, ratio: 2 };
+    const gone = { fromSupplyId: "gone", toSupplyId: bubble.supplyId, ratio: 2 };
+    expect(planOf({}, { substitutes: [gone, own] }).question.substitutes).toEqual([own]);
   });
 
   it("lets an offer of a slower supplier count later, by whole weeks", () => {

@@ -1,0 +1,124 @@
+import { expect, type Page, test } from "@playwright/test";
+
+test.use({ baseURL: process.env.WADDING_BASE_URL ?? "http://127.0.0.1:3000" });
+
+const PHONE = { width: 390, height: 844 };
+const BATCH_MS = 120_000;
+
+async function bench(page: Page): Promise<void> {
+  await page.goto("/pack");
+  const chips = page.getByRole("group", { name: "What is packed" }).getByRole("button");
+  await expect(async () => {
+    await chips.nth(1).click();
+    await expect(chips.nth(1)).toHaveAttribute("aria-pressed", "true", { timeout: 1000 });
+  }).toPass();
+}
+
+test("at listing time a type gives the band to promise, its odds and what they rest on", async ({ page }) => {
+  await page.goto("/pack");
+  await page.getByRole("link", { name: "What to promise" }).click();
+  await page.getByLabel("What is it?").selectOption("mug-pair");
+  await page.getByRole("button", { name: "What can I promise?" }).click();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText(/^Promise up to \d+ lb: .*\d\d in 100\.$/);
+  await expect(page.getByText(/from \d+ weighed parcels/)).toBeVisible();
+  await page.getByLabel("Bare weight of one").fill("heavy");
+  await page.getByRole("button", { name: "What can I promise?" }).click();
+  await expect(page.getByText("“heavy” can’t be read. Write a weight like 370 g or 13 oz.")).toBeVisible();
+});
+
+test.describe("at the bench", () => {
+  test.use({ viewport: PHONE });
+
+  test("the ceiling of a promised band stays in sight, and a scale over it is said plainly", async ({
+    page,
+  }) => {
+    await bench(page);
+    const promised = page.getByLabel("Promised");
+    await promised.selectOption({ index: 1 });
+    const label = await promised.inputValue();
+    await expect(page.getByText(`stay under ${label}`, { exact: true })).toBeVisible();
+    const likely = await page
+      .getByRole("region", { name: "Weight" })
+      .getByRole("heading", { level: 2 })
+      .textContent();
+    const weight = (likely ?? "").replace(/ (likely|expected)$/, "");
+    await page.getByLabel("Scale says").fill(weight);
+    await expect(page.getByText(new RegExp(`over the ${label} that was promised`))).toBeVisible();
+  });
+
+  test("a reading in the wrong unit is asked about and mended with one press", async ({ page }) => {
+    await bench(page);
+    const heading = page.getByRole("region", { name: "Weight" }).getByRole("heading", { level: 2 });
+    const text = (await heading.textContent()) ?? "";
+    const pounds = Number(/(\d+) lb/.exec(text)?.[1] ?? 0);
+    const ounces = 16 * pounds + Math.round(Number(/([\d.]+) oz/.exec(text)?.[1] ?? 0));
+    await page.getByLabel("Scale says").fill(`${ounces} lb`);
+    await page.getByRole("button", { name: `It was ${ounces} oz` }).click();
+    await expect(page.getByLabel("Scale says")).toHaveValue(`${ounces} oz`);
+  });
+});
+
+test("six parcels are recorded from memory, the day chosen once", async ({ page }) => {
+  const began = Date.now();
+  await page.goto("/pack/several");
+  const rows = page.getByRole("listitem").filter({ has: page.getByLabel("What") });
+  await expect(rows).toHaveCount(6);
+  const types = ["mug", "mug-pair", "mug", "bowl", "mug-pair", "mug"];
+  await expect(async () => {
+    await rows.first().getByLabel("What").selectOption("mug");
+    await expect(page.getByRole("button", { name: "Record this parcel" })).toBeEnabled({ timeout: 1000 });
+  }).toPass();
+  for (const [at, type] of types.entries()) await rows.nth(at).getByLabel("What").selectOption(type);
+  await rows.first().getByLabel("Pieces").fill("none");
+  await expect(page.getByRole("button", { name: "Record these 6 parcels" })).toBeDisabled();
+  await rows.first().getByLabel("Pieces").fill("2");
+  await page.getByRole("button", { name: "Record these 6 parcels" }).click();
+  await expect(page.getByText(/^Done\. Recorded:/)).toHaveCount(6);
+  expect(Date.now() - began).toBeLessThan(BATCH_MS);
+});
+
+test("a rate card is pasted, a wrong row is named, and the card is kept", async ({ page }) => {
+  await page.goto("/postage");
+  const form = page.getByRole("form", { name: "New rate card" });
+  await form.getByLabel("Service").fill("Letters");
+  await form.getByLabel("Table of prices").fill("up to  Near  Far\n8 oz  4.60  dear");
+  await form.getByRole("button", { name: "Keep this card" }).click();
+  await expect(form.getByText("Row 2: “dear” for Far is no price.")).toBeVisible();
+  await form.getByLabel("Table of prices").fill("up to  Near  Far\n8 oz  4.60  5.20");
+  await form.getByRole("button", { name: "Keep this card" }).click();
+  await expect(page.getByRole("table", { name: "Prices of Letters" })).toContainText("$5.20");
+  await form.getByLabel("Service").fill("Letters");
+  await form.getByLabel("Table of prices").fill("up to  Near\n1 lb  6.00");
+  await form.getByRole("button", { name: "Keep this card" }).click();
+  await expect(form.getByText("Another card of Letters holds from")).toBeVisible();
+  await page.getByText("Change this card").first().click();
+  await page.getByRole("form", { name: "Take off Letters" }).getByRole("button").click();
+  await expect(page.getByRole("table", { name: "Prices of Letters" })).toHaveCount(0);
+});
+
+test("the seller's own stand-in is kept and offered first at the bench", async ({ page }) => {
+  await page.goto("/supplies/packing-paper");
+  await page.getByText("Add what stands in for it").click();
+  const form = page.getByRole("form", { name: "Stands in for Packing paper" });
+  await form.getByLabel("Instead, take").selectOption({ label: "Large bubble" });
+  await form.getByLabel("so much of it").fill("some");
+  await form.getByLabel("where it").selectOption("fill");
+  await form.getByRole("button", { name: "Keep this rule" }).click();
+  await expect(form.getByText(/“some” can’t be read/)).toBeVisible();
+  await form.getByLabel("so much of it").fill("3/4");
+  await form.getByRole("button", { name: "Keep this rule" }).click();
+  await expect(page.getByText("¾ sq ft of Large bubble instead of 1 sheet")).toBeVisible();
+  await bench(page);
+  const line = page
+    .getByRole("region", { name: "Packing card" })
+    .getByRole("listitem")
+    .filter({ hasText: "Packing paper" })
+    .first();
+  if ((await line.count()) > 0) {
+    await line.getByRole("button", { name: /^Change / }).click();
+    await expect(line.locator("[data-substitute]").first()).toContainText("Large bubble");
+  }
+  await page.goto("/supplies/packing-paper");
+  await page.getByRole("form", { name: "Take this rule off" }).getByRole("button").click();
+  await expect(page.getByText("instead of 1 sheet")).toHaveCount(0);
+});
