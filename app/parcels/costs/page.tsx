@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { LEAST_PARCELS } from "#lib/packing/cost-change/cost-trend";
 import { materialCost } from "#lib/packing/material-cost";
+import { movedWeights } from "#lib/packing/weight/moved-weights";
 import { addDays, day } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import { itemTypesOf } from "#prisma/records/item-types";
@@ -9,6 +10,7 @@ import { replacementPrices } from "#prisma/records/replacement-prices";
 import { savedStock } from "#prisma/records/saved-stock";
 import { suppliesOf } from "#prisma/records/supplies";
 import { typeCosts } from "#prisma/records/type-costs";
+import { weighedParcelsOf } from "#prisma/records/weighed-parcels";
 import { ButtonLink } from "../../_parts/button-link";
 import { Page } from "../../_parts/page";
 import { Section } from "../../_parts/section";
@@ -18,6 +20,7 @@ import { CostTable } from "./_parts/cost-table";
 import styles from "./_parts/costs.module.css";
 import { PromiseList } from "./_parts/promise-list";
 import { SavedList } from "./_parts/saved-list";
+import { WeightMoves } from "./_parts/weight-moves";
 import { costLines } from "./cost-lines";
 import { costsFinding } from "./costs-finding";
 import { promiseLines } from "./promise-lines";
@@ -34,7 +37,7 @@ export default async function CostsPage() {
   const from = addDays(today, 1 - SPAN_DAYS);
   const since = addDays(today, -PROMISE_DAYS);
   const year = { from: day(`${today.slice(0, 4)}-01-01`), to: today };
-  const [itemTypes, supplies, prices, now, before, promised, saved] = await Promise.all([
+  const [itemTypes, supplies, prices, now, before, promised, saved, weighed] = await Promise.all([
     itemTypesOf(db, { retired: true }),
     suppliesOf(db, { retired: true }),
     replacementPrices(db),
@@ -42,6 +45,7 @@ export default async function CostsPage() {
     typeCosts(db, { from: addDays(from, -SPAN_DAYS), to: addDays(from, -1) }),
     promisedParcelsSince(db, since),
     savedStock(db, year),
+    weighedParcelsOf(db, addDays(today, 1)),
   ]);
   const names = new Map([...itemTypes, ...supplies].map((known) => [known.id, known.name]));
   const nameOf = (id: string) => names.get(id) ?? id;
@@ -88,6 +92,7 @@ export default async function CostsPage() {
           <PromiseList lines={promiseLines(promised)} nameOf={nameOf} />
         )}
       </Section>
+      <WeightMoves weights={movedWeights(weighed)} nameOf={nameOf} />
       {saved.length === 0 ? null : (
         <Section
           title={`Saved and free material spared ${costText(worth.cost, shop)} this year`}

@@ -27,5 +27,5 @@ export async function saveCount(before: FormState, form: FormData): Promise<Form
   if (outcome.kind === "unknown")
     return refused(before, form, { supplyId: "This supply is gone. Load the page again." });
   revalidatePath("/", "layout");
-  return done(before, countWords(counted.amount, outcome, supply.useUnit));
+  return done(before, countWords(counted, outcome, supply.useUnit));
 }

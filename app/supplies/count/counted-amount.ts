@@ -1,8 +1,5 @@
-import { amountLeftOnRoll } from "#lib/packing/part-roll";
-import { pileByHeight } from "#lib/packing/pile-by-height";
-import { pileByWeight } from "#lib/packing/pile-by-weight";
-import { rollByWeight } from "#lib/packing/roll-by-weight";
-import { AMOUNT_PER_UNIT, type Amount, amount, scaleAmount, sumAmounts } from "#lib/units/amount";
+import { type PartReading, partsOnHand } from "#lib/packing/part-stock/part-reading";
+import { AMOUNT_PER_UNIT, type Amount, amount, scaleAmount } from "#lib/units/amount";
 import { parseAmount } from "#lib/units/amount-text";
 import { formatLength, micrometres, parseLength } from "#lib/units/length";
 import { parseMass } from "#lib/units/mass";
@@ -12,8 +9,19 @@ import type { CountMethod } from "./count-form";
 
 /** What a line of the count comes to, or what can't be read and how to write it. */
 export type CountedAmount =
-  | { readonly kind: "amount"; readonly amount: Amount; readonly typed: string }
+  | {
+      readonly kind: "amount";
+      readonly amount: Amount;
+      readonly typed: string;
+      /** least and most that it may be, as a ruler or scale is misread; left out where nothing was measured */
+      readonly range?: { readonly low: Amount; readonly high: Amount };
+    }
   | { readonly kind: "unreadable"; readonly problem: string };
+
+/** How far a ruler across a roll, one beside a pile and a kitchen scale are misread; common practice, no source. */
+const ROLL_ERROR_UM = 3_175;
+const PILE_ERROR_UM = 1_000;
+const SCALE_ERROR_MG = 5_000;
 
 /**
  * The amount that a counted line states: a number, the outer diameters of part rolls, the height of a pressed
@@ -50,6 +58,12 @@ export function countedAmount(
     default:
       return line.method satisfies never;
   }
+}
+
+/** What measured parts come to, with how far the measures may be off. */
+function measured(readings: readonly PartReading[], typed: string): CountedAmount {
+  const { amount: sum, low, high } = partsOnHand(readings);
+  return { kind: "amount", amount: sum, typed, ...(low === high ? {} : { range: { low, high } }) };
 }
 
 function unreadable(problem: string): CountedAmount {
@@ -91,11 +105,11 @@ function byDiameters(typed: string, supply: Supply, measures: Measures): Counted
       "This supply has no roll sizes yet. Write them under its sizes, or count it as a number.",
     );
   }
-  const rolls: Amount[] = [];
+  const rolls: PartReading[] = [];
   for (const part of typed.split(/\+|;|\band\b/)) {
     const full = /^(\d+)\s*full$/i.exec(part.trim());
     if (full !== null) {
-      rolls.push(scaleAmount(fullAmount, Number(full[1])));
+      rolls.push({ by: "count", amount: scaleAmount(fullAmount, Number(full[1])) });
       continue;
     }
     const read = parseLength(part.trim(), measures);
@@ -105,9 +119,9 @@ function byDiameters(typed: string, supply: Supply, measures: Measures): Counted
       const limits = `${formatLength(micrometres(coreUm), measures)} (the bare core) and ${formatLength(micrometres(fullUm), measures)} (full)`;
       return unreadable(`“${part.trim()}” is no roll of this supply: its diameter lies between ${limits}.`);
     }
-    rolls.push(amountLeftOnRoll({ outerUm: read.um, coreUm, fullUm, fullAmount }));
+    rolls.push({ by: "roll-diameter", outerUm: read.um, coreUm, fullUm, fullAmount, errorUm: ROLL_ERROR_UM });
   }
-  return { kind: "amount", amount: sumAmounts(rolls), typed };
+  return measured(rolls, typed);
 }
 
 /** A pressed pile by its height. */
@@ -117,7 +131,8 @@ function byHeight(typed: string, supply: Supply, measures: Measures): CountedAmo
   const read = parseLength(typed, measures);
   if (read.kind === "unreadable")
     return unreadable(`“${typed}” can’t be read. Write a height like 0.9 in or 23 mm.`);
-  return { kind: "amount", amount: pileByHeight({ heightUm: read.um, sheetNm: supply.sheetNm }), typed };
+  const pile = { heightUm: read.um, sheetNm: supply.sheetNm, errorUm: PILE_ERROR_UM };
+  return measured([{ by: "pile-height", ...pile }], typed);
 }
 
 /** A pile, or a roll with its core, by weight. */
@@ -127,13 +142,8 @@ function byWeight(typed: string, supply: Supply, measures: Measures): CountedAmo
   if (read.kind === "unreadable")
     return unreadable(`“${typed}” can’t be read. Write a weight like 6.35 kg or 2 lb 15 oz.`);
   const coreMg = supply.coreMassMg;
-  if (coreMg === null) {
-    return {
-      kind: "amount",
-      amount: pileByWeight({ grossMg: read.mg, wrapperMg: 0, massMg: supply.massMg }),
-      typed,
-    };
-  }
+  const weighed = { grossMg: read.mg, massMg: supply.massMg, errorMg: SCALE_ERROR_MG };
+  if (coreMg === null) return measured([{ by: "pile-weight", ...weighed, wrapperMg: 0 }], typed);
   if (read.mg < coreMg) return unreadable(`“${typed}” is less than the empty core of this roll weighs.`);
-  return { kind: "amount", amount: rollByWeight({ grossMg: read.mg, coreMg, massMg: supply.massMg }), typed };
+  return measured([{ by: "roll-weight", ...weighed, coreMg }], typed);
 }

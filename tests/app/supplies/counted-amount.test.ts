@@ -44,6 +44,16 @@ describe("counted amount", () => {
     });
   });
 
+  it("says how far a ruler may be off: 12 in across, misread by 1/8 in, is 69 to 72 ft", () => {
+    // Computed from the ring's area: (12.125² - 3²) / (18.5² - 3²) of 175 ft.
+    const counted = countedAmount({ method: "roll", typed: "12 in" }, BUBBLE, null, "imperial");
+    const range = counted.kind === "amount" ? counted.range : undefined;
+    expect(unitsOf(range?.low ?? amount(0))).toBeCloseTo((175 * (11.875 ** 2 - 9)) / (18.5 ** 2 - 9), 3);
+    expect(unitsOf(range?.high ?? amount(0))).toBeCloseTo((175 * (12.125 ** 2 - 9)) / (18.5 ** 2 - 9), 3);
+    const whole = countedAmount({ method: "roll", typed: "2 full" }, BUBBLE, null, "imperial");
+    expect(whole).not.toHaveProperty("range");
+  });
+
   it("reads another unit of length", () => {
     expect(units("number", "90 in", BUBBLE)).toBe(7.5);
   });
