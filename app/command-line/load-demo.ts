@@ -25,8 +25,10 @@ async function load(target: string): Promise<void> {
   removeDatabase(beside);
   try {
     migrateDatabase(beside);
-    const today = shopDay(instantOfTime(began), Intl.DateTimeFormat().resolvedOptions().timeZone);
-    const { parcels } = await withDatabase(beside, (db) => loadDemoShop(db, { today }));
+    // In the zone of who looks at it: elsewhere the shop's day may be another one, and its last parcels lie ahead or today.
+    const { timeZone } = Intl.DateTimeFormat().resolvedOptions();
+    const today = shopDay(instantOfTime(began), timeZone);
+    const { parcels } = await withDatabase(beside, (db) => loadDemoShop(db, { today, timeZone }));
     const placed = restoreDatabase(beside, target, new Date());
     if (placed.kind !== "restored") {
       console.error(

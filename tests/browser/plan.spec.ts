@@ -13,7 +13,9 @@ test("a seller reads what the plan comes to, why each line is in it, and how it 
 }) => {
   test.setTimeout(2 * PLAN_MS);
   await planned(page);
-  await expect(page.getByText(/with delivery; (the next in the week from|none after that)/)).toBeVisible();
+  await expect(
+    page.getByText(/with delivery; (as use is expected, the next in the week from|none after that)/),
+  ).toBeVisible();
   await expect(page.getByText(/a pack; (needed|rides along)/).first()).toBeVisible();
   await page.getByText("How this plan was made").click();
   await expect(page.getByText(/^(Worked out for all suppliers|By rule of thumb)/)).toBeVisible();

@@ -1,9 +1,11 @@
 import type { Metadata } from "next";
 import { habitsOf } from "#prisma/records/habits";
+import { suppliesOf } from "#prisma/records/supplies";
 import { ButtonLink } from "../../_parts/button-link";
 import { Page } from "../../_parts/page";
 import { RecordForm } from "../../_parts/record-form";
 import { shopNow } from "../../_parts/shop-now";
+import { MeasuredOnce } from "./_parts/measured-once";
 import { keepHabits } from "./actions";
 import { habitsFields } from "./habits-fields";
 
@@ -26,6 +28,7 @@ export default async function HabitsPage() {
         submit="Keep how you pack"
         tone="primary"
       />
+      <MeasuredOnce supplies={await suppliesOf(db)} />
     </Page>
   );
 }
