@@ -10,26 +10,27 @@ async function daysFrom(page: Page, label: string, days: number): Promise<string
 }
 
 test.describe("buying", () => {
-  test("an order goes from a draft to a part delivery of other rolls, and its rest is late", async ({
+  test("an order goes from a draft to a part delivery of other packs, and its rest is late", async ({
     page,
   }) => {
+    // A carton that the demo never orders: a delivery of another order on a later day would take the offer's place.
     await page.goto("/buying");
     await page.getByText("Write an order by hand").click();
     await page
       .getByRole("form", { name: "New order" })
       .getByLabel("Supplier")
-      .selectOption({ label: "Demo wraps supplier" });
+      .selectOption({ label: "Demo cartons supplier" });
     await page.getByRole("button", { name: "Start the draft" }).click();
 
-    await expect(page.getByRole("heading", { level: 1 })).toContainText("A draft to Demo wraps supplier");
+    await expect(page.getByRole("heading", { level: 1 })).toContainText("A draft to Demo cartons supplier");
     const draft = page.getByRole("form", { name: "Change the draft" });
-    await draft.getByLabel("Large bubble, roll of 125 sq ft").fill("1½");
+    await draft.getByLabel("Carton 14 × 14 × 10, bundle of 25").fill("1½");
     await draft.getByRole("button", { name: "Save the draft" }).click();
     await expect(draft.getByText("Write a whole number from 0 to 9,999.")).toBeVisible();
-    await expect(draft.getByLabel("Large bubble, roll of 125 sq ft")).toHaveValue("1½");
-    await draft.getByLabel("Large bubble, roll of 125 sq ft").fill("4");
+    await expect(draft.getByLabel("Carton 14 × 14 × 10, bundle of 25")).toHaveValue("1½");
+    await draft.getByLabel("Carton 14 × 14 × 10, bundle of 25").fill("4");
     await draft.getByRole("button", { name: "Save the draft" }).click();
-    await expect(page.getByRole("row").filter({ hasText: "Large bubble" })).toContainText("$126.00");
+    await expect(page.getByRole("row").filter({ hasText: "Carton 14 × 14 × 10" })).toContainText("$180.00");
 
     const place = page.getByRole("form", { name: "Place the order" });
     await place.getByLabel("Ordered on").fill(await daysFrom(page, "Ordered on", 1));
@@ -40,40 +41,38 @@ test.describe("buying", () => {
     await expect(page.getByText("The order is placed.")).toBeVisible();
 
     await page.getByRole("link", { name: "It came" }).click();
-    const receive = page.getByRole("form", { name: "Receive from Demo wraps supplier" });
+    const receive = page.getByRole("form", { name: "Receive from Demo cartons supplier" });
     await receive.getByLabel("Came on").fill(await daysFrom(page, "Came on", -5));
     await receive.getByLabel("Packs that came").fill("5");
     await receive.getByLabel("In each pack, really").fill("");
-    await receive.getByLabel("Price of one pack").fill("3300");
+    await receive.getByLabel("Price of one pack").fill("4700");
     await receive.getByRole("button", { name: "Book into stock" }).click();
     await expect(receive.getByText("Write what is in each pack")).toBeVisible();
-    await receive.getByLabel("In each pack, really").fill("120 sq ft");
+    await receive.getByLabel("In each pack, really").fill("24");
     await receive.getByRole("button", { name: "Book into stock" }).click();
-    await expect(receive.getByText("Only 4 of Large bubble were on order.")).toBeVisible();
+    await expect(receive.getByText("Only 4 of Carton 14 × 14 × 10 were on order.")).toBeVisible();
     await expect(receive.getByText("the last price paid was")).toBeVisible();
     await expect(receive.getByLabel("More came than was ordered")).toBeVisible();
     await receive.getByLabel("Packs that came").fill("2");
-    await receive.getByLabel("Price of one pack").fill("33.00");
+    await receive.getByLabel("Price of one pack").fill("47.00");
     await receive.getByLabel("and is expected on").fill(await daysFrom(page, "Came on", 2));
     await receive.getByRole("button", { name: "Book into stock" }).click();
 
     await expect(page.getByText("Booked into stock.")).toBeVisible();
     await expect(page.getByRole("heading", { level: 1 })).toContainText("the rest is 3 days late");
-    await expect(page.getByText("2 came").first()).toContainText(
-      "120 sq ft each instead of 125 sq ft, at $33.00",
-    );
-    await page.getByLabel("price $33.00 instead of $31.50").uncheck();
+    await expect(page.getByText("2 came").first()).toContainText("24 each instead of 25, at $47.00");
+    await page.getByLabel("price $47.00 instead of $45.00").uncheck();
     await page.getByRole("button", { name: "Change the offers" }).click();
     await expect(page.getByText("The offers are changed.")).toBeVisible();
-    await expect(page.getByLabel("Large bubble: 120 sq ft in a pack")).toHaveCount(0);
-    await expect(page.getByLabel("price $33.00 instead of $31.50")).toBeVisible();
+    await expect(page.getByLabel("Carton 14 × 14 × 10: 24 in a pack")).toHaveCount(0);
+    await expect(page.getByLabel("price $47.00 instead of $45.00")).toBeVisible();
 
     await page.goto("/buying");
-    const row = page.getByRole("listitem").filter({ hasText: "Large bubble (2)" });
+    const row = page.getByRole("listitem").filter({ hasText: "Carton 14 × 14 × 10 (2)" });
     await expect(row).toContainText("3 days late");
-    await row.getByRole("link", { name: "Large bubble (2)" }).click();
+    await row.getByRole("link", { name: "Carton 14 × 14 × 10 (2)" }).click();
     await page.getByText("Cancel what is still on order").click();
-    await page.getByRole("button", { name: "Cancel Large bubble" }).click();
+    await page.getByRole("button", { name: "Cancel Carton 14 × 14 × 10" }).click();
     await expect(page.getByRole("heading", { level: 1 })).toContainText("it came");
   });
 

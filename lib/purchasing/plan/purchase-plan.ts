@@ -80,8 +80,9 @@ export async function purchasePlan(asked: PlanQuestion, means: PlanMeans): Promi
   const isFailed = found.why?.kind === "failed";
   const limits = isBlocked && !isFailed ? await limitsOrNone(question, means, left()) : [];
   const plan = found.plan === null ? null : finished(question, found, proven, begun, means);
-  if (plan !== null && limits.length === 0) return { kind: "plan", plan, leftOut };
-  return { kind: "impossible", limits, nearest: plan, leftOut };
+  // Where no limit could be named in time, the need is unmet all the same, and that is said.
+  if (plan !== null && limits?.length === 0) return { kind: "plan", plan, leftOut };
+  return { kind: "impossible", limits: limits ?? [], nearest: plan, leftOut };
 }
 
 /** Share by which the sums of a solver that proved its answer may be off. */
@@ -118,17 +119,17 @@ function finished(
   };
 }
 
-/** Least time for naming the limits, also where the plan itself took all. */
-const LEAST_SECONDS = 2;
+/** Least time for naming the limits, also where the plan itself took all: on a busy machine two seconds are not enough. */
+const LEAST_SECONDS = 10;
 
 async function limitsOrNone(
   question: PlanQuestion,
   means: PlanMeans,
   left: number,
-): Promise<BlockingLimit[]> {
+): Promise<BlockingLimit[] | null> {
   if (means.seconds <= 0) return [];
   const seconds = Math.max(LEAST_SECONDS, left);
-  return (await blockingLimits(question, means.solve, { seconds, gap: RELAXATION_GAP })) ?? [];
+  return blockingLimits(question, means.solve, { seconds, gap: RELAXATION_GAP });
 }
 
 const RELAXATION_GAP = 1e-4;

@@ -90,6 +90,19 @@ describe("what blocks", () => {
       limits,
     });
 
+  it("is said also where the solver names nothing in its time", async () => {
+    const silent: Solve = async () => ({
+      kind: "stopped",
+      values: null,
+      bound: Number.NEGATIVE_INFINITY,
+      seconds: 1,
+    });
+    const limits = { cash: [{ throughWeek: 1, minor: 330 }], litres: null };
+    const answer = await purchasePlan(question(limits), { ...means, solve: silent });
+    expect(answer).toMatchObject({ kind: "impossible", limits: [] });
+    expect(answer.kind === "impossible" && answer.nearest).not.toBeNull();
+  });
+
   it("is named with the best that the limits allow", async () => {
     const answer = await purchasePlan(
       question({ cash: [{ throughWeek: 1, minor: 330 }], litres: null }),
