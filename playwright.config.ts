@@ -16,6 +16,7 @@ const BESIDE = [
   "typed-early",
   "trial",
   "outbox",
+  "house",
   "reality",
 ].map((name) => `**/${name}.spec.ts`);
 

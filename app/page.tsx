@@ -3,8 +3,10 @@ import { formatDayLong } from "#lib/units/day-text";
 import { instantOfTime, shopDay } from "#lib/units/instant";
 import { database } from "#prisma/client";
 import { shopOf } from "#prisma/records/shop";
+import { FollowsRecords } from "./_parts/follows-records";
 import { Message } from "./_parts/message";
 import { Page } from "./_parts/page";
+import { seenVersion } from "./_parts/seen-version";
 import { PlannedOrders } from "./purchase-plan/_parts/planned-orders";
 import { planAim } from "./purchase-plan/plan-aim";
 import { FirstSteps } from "./setup/_parts/first-steps";
@@ -32,6 +34,7 @@ type ThisWeekProps = { readonly searchParams: Promise<Record<string, string | st
 export default async function ThisWeek({ searchParams }: ThisWeekProps) {
   const { today: text, ordered, aim: aimText, sum } = await searchParams;
   const db = await database();
+  const version = await seenVersion(db);
   const shop = await shopOf(db);
   if (shop === null) return <NewShop />;
   const asked = askedDay(text);
@@ -48,6 +51,7 @@ export default async function ThisWeek({ searchParams }: ThisWeekProps) {
   const steps = isAnswerMissing(rows) ? await firstSteps(db) : [];
   return (
     <Page finding={finding} aside={`${formatDayLong(today)}. ${weekWords(parcelsLastWeek)}`}>
+      <FollowsRecords version={version} />
       {asked.kind === "unreadable" ? (
         <Message kind="error" title={`The day “${asked.text}” in the address can't be read.`}>
           Write it like ?today={today}. Today's check is shown instead.

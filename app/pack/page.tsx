@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { parcelsPacked } from "#prisma/records/parcels-packed";
 import { ButtonLink } from "../_parts/button-link";
+import { FollowsRecords } from "../_parts/follows-records";
 import { Page } from "../_parts/page";
 import { shopNow } from "../_parts/shop-now";
 import { PackingDesk } from "./_parts/packing-desk";
@@ -51,6 +52,7 @@ export default async function PackPage() {
       }
     >
       {build === null ? null : <ReopensOffline build={build} />}
+      <FollowsRecords version={shop.version} />
       <PackingDesk choices={choices} readAt={Date.parse(shop.now)} />
     </Page>
   );

@@ -4,6 +4,7 @@ import { parcelCount, parcelsOf } from "#prisma/records/parcel-lists";
 import { suppliesOf } from "#prisma/records/supplies";
 import { zonesOf } from "#prisma/records/zones";
 import { ButtonLink } from "../_parts/button-link";
+import { FollowsRecords } from "../_parts/follows-records";
 import { Page } from "../_parts/page";
 import { shopNow } from "../_parts/shop-now";
 import { FoundLine } from "./_parts/found-line";
@@ -52,6 +53,7 @@ export default async function ParcelsPage({ searchParams }: ParcelsPageProps) {
         </>
       }
     >
+      <FollowsRecords version={shop.version} />
       <ParcelFilter
         itemTypes={itemTypes}
         cartons={supplies.filter(({ kind }) => kind === "carton")}

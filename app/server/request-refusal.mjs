@@ -1,14 +1,23 @@
-const READING = new Set(["GET", "HEAD", "OPTIONS"]);
-const HTTP_PORT = 80;
+import { hostOf } from "./host-of.mjs";
 
-const MISDIRECTED = 421;
-const FORBIDDEN = 403;
+const READING = new Set(["GET", "HEAD", "OPTIONS"]);
+
+export const MISDIRECTED = 421;
+export const FORBIDDEN = 403;
 
 /** @typedef {{ method: string, url: string, headers: import("node:http").IncomingHttpHeaders }} Request */
 /** @typedef {{ status: number, words: string }} Refusal */
 
 /**
- * Why a request must not reach the program, which has no log-in because it serves one machine only.
+ * @param {Request} request
+ * @returns {boolean} whether it may change something
+ */
+export function isWrite({ method }) {
+  return !READING.has(method);
+}
+
+/**
+ * Why a request from this machine itself must not reach the program, which asks for no log-in there.
  * A page elsewhere on the web can make the browser send requests to this machine: one under a name of its
  * own (answered only under this machine's names), or a form post (a write must come from the program's own
  * pages). Scripts on this machine send neither Origin nor Sec-Fetch-Site and are let through.
@@ -23,7 +32,7 @@ export function requestRefusal(request, port) {
   if (host === undefined || !hosts.includes(host.toLowerCase()) || !request.url.startsWith("/")) {
     return { status: MISDIRECTED, words: `This server answers only as http://127.0.0.1:${port}` };
   }
-  if (READING.has(request.method)) return null;
+  if (!isWrite(request)) return null;
   const fromElsewhere =
     origin !== undefined && !hosts.some((own) => origin.toLowerCase() === `http://${own}`);
   const saysElsewhere = site !== undefined && site !== "same-origin" && site !== "none";
@@ -39,6 +48,5 @@ export function requestRefusal(request, port) {
  */
 function ownHosts(port) {
   const names = ["127.0.0.1", "localhost", "[::1]"];
-  const withPort = names.map((name) => `${name}:${port}`);
-  return port === HTTP_PORT ? [...names, ...withPort] : withPort;
+  return [...new Set(names.flatMap((name) => [`${name}:${port}`, hostOf(name, port)]))];
 }

@@ -1,21 +1,32 @@
 import { createServer } from "node:http";
+import { dropForwarding } from "./forwarding.mjs";
 import { keepForecastFresh } from "./fresh-forecast.mjs";
+import { hostOf } from "./host-of.mjs";
+import { DEVICE_HEADER } from "./house/device-header.mjs";
+import { houseFile } from "./house/house-file.mjs";
+import { houseListener } from "./house/house-listener.mjs";
 import { listenOnFreePort } from "./listen-on-free-port.mjs";
+import { refuse } from "./refuse.mjs";
 import { requestRefusal } from "./request-refusal.mjs";
 
 const GRACE_MS = 3_000;
+const LOOPBACK = "127.0.0.1";
 
 /** @typedef {(request: import("node:http").IncomingMessage, response: import("node:http").ServerResponse) => Promise<void>} Handler */
+/** @typedef {{ addresses: readonly string[], database: string }} Shared addresses in the house; path of the database */
 /** @typedef {{ port: number, close: () => Promise<void> }} Serving */
 
+/** @type {Shared} */
+const NOT_SHARED = { addresses: [], database: "" };
+
 /**
- * Serves the built screens on this machine only.
+ * Serves the built screens: to this machine, and where they are shared also to paired devices of the house.
  *
- * @param {{ folder: string, port: number, exactly: boolean }} options folder of the project; exactly: this port
- *   or none, else the next free one
+ * @param {{ folder: string, port: number, exactly: boolean, shared?: Shared }} options folder of the project; exactly:
+ *   this port or none, else the next free one
  * @returns {Promise<Serving>} once the first request can be answered
  */
-export async function serve({ folder, port: wanted, exactly }) {
+export async function serve({ folder, port: wanted, exactly, shared = NOT_SHARED }) {
   /** @type {(handler: Handler) => void} */
   let ready = () => {};
   /** @type {Promise<Handler>} */
@@ -23,28 +34,61 @@ export async function serve({ folder, port: wanted, exactly }) {
     ready = resolve;
   });
   let port = 0;
-  const server = createServer(async (request, response) => {
+  /** @type {Handler} */
+  const screens = async (request, response) => (await handler)(request, response);
+  /** @type {Handler} */
+  const fromHere = async (request, response) => {
     const { method = "GET", url = "/", headers } = request;
     const refusal = requestRefusal({ method, url, headers }, port);
-    if (refusal !== null) {
-      refuse(response, refusal);
-      return;
-    }
+    if (refusal !== null) return refuse(response, refusal);
     dropForwarding(headers);
-    await (await handler)(request, response);
-  });
-  server.on("upgrade", (_request, socket) => socket.destroy());
-  port = await listenOnFreePort(server, { port: wanted, exactly });
-  const screens = await builtScreens(folder, port);
-  ready(screens.handler);
+    delete headers[DEVICE_HEADER];
+    await screens(request, response);
+  };
+  const listeners = [
+    { address: LOOPBACK, listener: fromHere },
+    ...shared.addresses.map((address) => ({
+      address,
+      listener: houseListener({
+        host: () => hostOf(address, port),
+        file: houseFile(shared.database),
+        now: Date.now,
+        screens,
+      }),
+    })),
+  ];
+  const servers = listeners.map(({ address, listener }) => ({ address, server: serverOf(listener) }));
+  port = await listenOnFreePort(servers, { port: wanted, exactly });
+  const built = await builtScreens(folder, port);
+  ready(built.handler);
   const stopForecasts = keepForecastFresh(port);
   return {
     port,
-    close: () => {
+    close: async () => {
       stopForecasts();
-      return close(server, screens.close);
+      await Promise.all(servers.map(({ server }) => close(server)));
+      await built.close();
     },
   };
+}
+
+/** @param {Handler} listener */
+function serverOf(listener) {
+  const server = createServer(async (request, response) => {
+    try {
+      await listener(request, response);
+    } catch (error) {
+      console.error(error);
+      if (response.headersSent) response.destroy();
+      else
+        refuse(response, {
+          status: 500,
+          words: "The program failed; its own words are where it was started",
+        });
+    }
+  });
+  server.on("upgrade", (_request, socket) => socket.destroy());
+  return server;
 }
 
 /**
@@ -54,42 +98,20 @@ export async function serve({ folder, port: wanted, exactly }) {
  */
 async function builtScreens(folder, port) {
   const { default: next } = await import("next");
-  const app = next({ dev: false, dir: folder, hostname: "127.0.0.1", port });
+  const app = next({ dev: false, dir: folder, hostname: LOOPBACK, port });
   await app.prepare();
   return { handler: app.getRequestHandler(), close: () => app.close() };
-}
-
-/**
- * @param {import("node:http").ServerResponse} response
- * @param {import("./request-refusal.mjs").Refusal} refusal
- */
-function refuse(response, { status, words }) {
-  response.writeHead(status, { "content-type": "text/plain; charset=utf-8", connection: "close" });
-  response.end(`${words}\n`);
-}
-
-/**
- * Nothing stands in front of this server, so what claims to be forwarded is not believed.
- *
- * @param {import("node:http").IncomingHttpHeaders} headers
- */
-function dropForwarding(headers) {
-  for (const name of Object.keys(headers)) {
-    if (name === "forwarded" || name.startsWith("x-forwarded-")) delete headers[name];
-  }
 }
 
 /**
  * Lets running requests end, for a while, then stops.
  *
  * @param {import("node:http").Server} server
- * @param {() => Promise<void>} closeScreens
  */
-async function close(server, closeScreens) {
+async function close(server) {
   const closed = new Promise((resolve) => server.close(resolve));
   server.closeIdleConnections();
   const grace = setTimeout(() => server.closeAllConnections(), GRACE_MS);
   await closed;
   clearTimeout(grace);
-  await closeScreens();
 }

@@ -76,6 +76,11 @@ export default async function SetupPage() {
       </Section>
       <Zones db={db} />
       <ClosedDays db={db} />
+      <Section title="Other devices" id="devices">
+        <p>
+          <Link href="/setup/devices">Let phones and tablets of your home network in</Link>, each paired once.
+        </p>
+      </Section>
       <TakeAway />
     </Page>
   );

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { ButtonLink } from "../_parts/button-link";
+import { FollowsRecords } from "../_parts/follows-records";
 import { Page } from "../_parts/page";
 import { shopNow } from "../_parts/shop-now";
 import { StartChoices } from "./_parts/start-choices";
@@ -12,7 +13,7 @@ export const metadata: Metadata = { title: "Supplies" };
 
 /** What is on the shelf, where it went and what it costs. */
 export default async function SuppliesPage() {
-  const { db, shop, today } = await shopNow();
+  const { db, shop, today, version } = await shopNow();
   const { supplies, stock, usePerWeek } = await suppliesNow(db, shop, today);
   const rows = supplyRows(supplies, {
     stock,
@@ -37,6 +38,7 @@ export default async function SuppliesPage() {
         )
       }
     >
+      <FollowsRecords version={version} />
       {rows.length === 0 ? null : <SupplyTable rows={rows} />}
     </Page>
   );

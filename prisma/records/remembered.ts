@@ -1,4 +1,5 @@
 import type { Database } from "../client";
+import { writtenVersion } from "./written-version";
 
 type Entry = { readonly version: string; readonly value: Promise<unknown> };
 
@@ -26,7 +27,7 @@ export async function rememberedUntilWritten<Value>(
   make: () => Promise<Value>,
 ): Promise<Value> {
   // Before anything is read: what is written meanwhile gives a later version, so the value is made anew next time.
-  const version = await dataVersion(db);
+  const version = await writtenVersion(db);
   const entries = remembered.get(db) ?? new Map<string, Entry>();
   remembered.set(db, entries);
   const kept = entries.get(key);
@@ -40,11 +41,4 @@ export async function rememberedUntilWritten<Value>(
     if (entries.get(key) === entry) entries.delete(key);
     throw error;
   }
-}
-
-/** SQLite's number that differs on a connection once another connection has changed the database. */
-async function dataVersion(db: Database): Promise<string> {
-  const [row] = await db.$queryRaw<{ readonly data_version: number | bigint }[]>`PRAGMA data_version`;
-  if (row === undefined) throw new Error("The database did not tell its version");
-  return String(row.data_version);
 }

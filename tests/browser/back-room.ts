@@ -29,7 +29,7 @@ export function inBackRoom(): void {
     server = await startServer(file());
     house = await cutRelay(ownNetworkAddress(), server.url);
     desk = await cutRelay("127.0.0.1", server.url);
-    await openShop(browser);
+    await openShop(browser, server.url);
   });
   test.afterAll(async () => {
     await house.close();
@@ -56,8 +56,8 @@ function ownNetworkAddress(): string {
 }
 
 /** A shop with the recipe of a mug. */
-async function openShop(browser: Browser): Promise<void> {
-  const page = await browser.newPage({ baseURL: server.url });
+export async function openShop(browser: Browser, url: string): Promise<void> {
+  const page = await browser.newPage({ baseURL: url });
   await page.goto("/setup");
   await page.getByLabel("Name of the shop").fill("Back room test shop");
   await page.getByRole("button", { name: "Start the shop" }).click();

@@ -3,6 +3,7 @@
 import { useRouter } from "next/navigation";
 import { useEffect, useReducer, useRef } from "react";
 import { instantOfTime, shopDay } from "#lib/units/instant";
+import { readAnew } from "../../_parts/read-anew";
 import { changedDraft, type DraftChange } from "../draft-change";
 import { draftForm } from "../draft-form";
 import { draftOfForm } from "../draft-of-form";
@@ -11,7 +12,6 @@ import { newParcelKey } from "../new-parcel-key";
 import type { PackingChoices } from "../packing-choices";
 import { draftFor, type PackingDraft } from "../packing-draft";
 import { piecesWords } from "../parcel-words";
-import { refreshBench } from "../refresh-bench";
 import { ceilingWords } from "../scale-check";
 import { useRecording } from "../use-recording";
 import { useShopClock } from "../use-shop-clock";
@@ -55,14 +55,14 @@ export function PackingDesk({ choices: choicesRead, readAt, correcting }: Packin
   const recording = useRecording(isNew ? "record" : "correct", (how, id) => {
     if (!isNew) return router.push(`/parcels/${encodeURIComponent(draft.id)}`);
     if (id === draft.id) change({ kind: "next-parcel", id: newParcelKey() });
-    if (how !== "kept") void readAnew();
+    if (how !== "kept") void readBenchAnew();
   });
   const weight = expectedWeight(draft, choices);
   const outlook = weightOutlook(draft, weight, choices);
   const names = new Map(choices.itemTypes.map((type) => [type.id, type.name]));
   const undo = async (parcelId: string): Promise<boolean> => {
     const isUndone = await recording.undo(parcelId);
-    if (isUndone) void readAnew();
+    if (isUndone) void readBenchAnew();
     return isUndone;
   };
   const record = (): void => {
@@ -121,9 +121,9 @@ export function PackingDesk({ choices: choicesRead, readAt, correcting }: Packin
 }
 
 /** The router's own refresh would leave the packer with the browser's error page where nobody answers. */
-async function readAnew(): Promise<void> {
+async function readBenchAnew(): Promise<void> {
   try {
-    await refreshBench();
+    await readAnew();
   } catch (error) {
     // Without a connection the figures stay as old as they are, and the screen says so.
     if (!(error instanceof TypeError)) reportError(error);

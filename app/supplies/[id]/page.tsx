@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { formatDay } from "#lib/units/day-text";
 import { ButtonLink } from "../../_parts/button-link";
+import { FollowsRecords } from "../../_parts/follows-records";
 import { Page } from "../../_parts/page";
 import { shopNow } from "../../_parts/shop-now";
 import { unitCostWords } from "../unit-cost-words";
@@ -23,7 +24,7 @@ type SupplyPageProps = {
 
 /** One supply: where it went, what it costs, what is on order, and every movement. */
 export default async function SupplyPage({ params, searchParams }: SupplyPageProps) {
-  const { db, shop, today } = await shopNow();
+  const { db, shop, today, version } = await shopNow();
   const { id } = await params;
   const before = Number((await searchParams).before);
   const screen = await supplyScreen(db, shop, {
@@ -51,6 +52,7 @@ export default async function SupplyPage({ params, searchParams }: SupplyPagePro
         </>
       }
     >
+      <FollowsRecords version={version} />
       <UseChart weeks={screen.weeks} unit={supply.useUnit} />
       <OnOrder screen={screen} shop={shop} today={today} />
       <Offers screen={screen} shop={shop} />
