@@ -17,6 +17,7 @@ const BESIDE = [
   "trial",
   "outbox",
   "house",
+  "learned-recipe",
   "reality",
 ].map((name) => `**/${name}.spec.ts`);
 

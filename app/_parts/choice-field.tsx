@@ -1,13 +1,17 @@
-import { useId } from "react";
+import { type ChangeEvent, useId } from "react";
 import { classList } from "./class-list";
 import styles from "./field.module.css";
+import { givenProps } from "./given-props";
 import type { Choice } from "./sentence-choice";
 
 type ChoiceFieldProps = {
   readonly label: string;
-  readonly name: string;
+  readonly name?: string | undefined;
   readonly choices: readonly Choice[];
   readonly defaultValue?: string | undefined;
+  /** With `onChange`: the component that uses it holds the value. */
+  readonly value?: string | undefined;
+  readonly onChange?: ((value: string) => void) | undefined;
   readonly hint?: string | undefined;
   readonly error?: string | undefined;
   readonly isRequired?: boolean | undefined;
@@ -15,12 +19,14 @@ type ChoiceFieldProps = {
 };
 
 /**
- * A labelled list to choose one of, for forms; the browser's own list, so it works everywhere.
+ * A labelled list to choose one of; the browser's own list, so it works everywhere. In a form it sends `name`; elsewhere
+ * a component holds its value.
  *
  * @example <ChoiceField label="Use unit" name="unit" choices={[{ value: "sheet", words: "sheets" }]} />
  */
 export function ChoiceField(props: ChoiceFieldProps) {
-  const { label, name, choices, defaultValue, hint, error, isRequired = false, size = "line" } = props;
+  const { label, name, choices, defaultValue, value, onChange, hint, error } = props;
+  const { isRequired = false, size = "line" } = props;
   const id = useId();
   const described = [hint === undefined ? "" : `${id}-hint`, error === undefined ? "" : `${id}-error`];
   return (
@@ -30,8 +36,10 @@ export function ChoiceField(props: ChoiceFieldProps) {
       </label>
       <select
         id={id}
-        name={name}
-        defaultValue={defaultValue}
+        {...givenProps({ name, defaultValue, value })}
+        {...(onChange && {
+          onChange: (event: ChangeEvent<HTMLSelectElement>) => onChange(event.target.value),
+        })}
         required={isRequired}
         aria-invalid={error !== undefined}
         aria-describedby={classList(...described) || undefined}

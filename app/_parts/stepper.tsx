@@ -1,6 +1,6 @@
 "use client";
 
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { Button as AriaButton } from "react-aria-components";
 import { classList } from "./class-list";
 import { givenProps } from "./given-props";
@@ -60,8 +60,12 @@ type TypedValueProps = { label: string; text: string; name?: string; onText: (ty
 /** The value as a field: what is typed counts once the packer presses Enter or leaves it. */
 function TypedValue({ label, text, name, onText }: TypedValueProps) {
   const [draft, setDraft] = useState(text);
+  const told = useRef(text);
   const commit = () => {
-    if (draft !== text) onText(draft);
+    if (draft === told.current) return;
+    // What could not be read and was put back must be heard too, or its error would stay.
+    told.current = draft;
+    onText(draft);
   };
   return (
     <input

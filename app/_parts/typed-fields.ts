@@ -99,7 +99,14 @@ export function lengthTyped(measures: Measures) {
 export function sizesTyped(measures: Measures) {
   return z.string("Write the sizes.").transform((text, context) => {
     const read = parseSizes(text, measures);
-    return read.kind === "sizes" ? read : refuse(context, text, "sizes like 12 x 9 x 8 or 30 x 23 cm");
+    if (read.kind === "sizes") return read;
+    if (!read.hasZero)
+      return refuse(context, text, "sizes like 12 x 9 x 8 or 30 x 23 cm, or a unit behind each");
+    context.addIssue({
+      code: "custom",
+      message: `“${text}” has a size of zero. Write every size above zero, or leave the field empty.`,
+    });
+    return z.NEVER;
   });
 }
 

@@ -63,4 +63,6 @@ export type PackingChoices = {
   readonly steps: readonly WeightStep[];
   /** Share of parcels that should stay within a promised band. */
   readonly promiseShare: number;
+  /** Newest line of the ledger that is in these choices; 0 for none. */
+  readonly newestLine: number;
 };

@@ -6,6 +6,7 @@ import { formatSizes, micrometres } from "#lib/units/length";
 import type { Measures } from "#lib/units/measures";
 import { itemTypesOf } from "#prisma/records/item-types";
 import { knownWeightsOn } from "#prisma/records/known-weights";
+import { newestLine } from "#prisma/records/movements";
 import {
   type ParcelDetail,
   type ParcelSummary,
@@ -36,7 +37,7 @@ export async function readPackingChoices(
   { db, shop, today }: ShopNow,
   corrected: ParcelDetail | null = null,
 ): Promise<PackingChoices> {
-  const [itemTypes, supplies, stock, zones, recipes, recent, counts, substitutes, weights, cards] =
+  const [itemTypes, supplies, stock, zones, recipes, recent, counts, substitutes, weights, cards, lastLine] =
     await Promise.all([
       itemTypesOf(db),
       suppliesOf(db, { retired: true }),
@@ -48,6 +49,7 @@ export async function readPackingChoices(
       substitutesOf(db),
       knownWeightsOn(db, today),
       rateCardsOf(db, shop),
+      newestLine(db),
     ]);
   const ofLate = new Map<string, number>();
   for (const count of counts)
@@ -88,6 +90,7 @@ export async function readPackingChoices(
     weights,
     steps: promiseSteps(cards.find((card) => holdsOn(card, today))?.card ?? null),
     promiseShare: shop.promisePerMille / 1000,
+    newestLine: lastLine,
   };
 }
 

@@ -1,8 +1,6 @@
 import type { ParcelFormInput } from "../parcels/parcel-form";
 import type { ParcelProblem } from "../parcels/parcel-problem";
-
-/** Nobody answered, or what answered failed: the parcel may be sent again under the same key. */
-type Unreachable = { readonly kind: "unreachable"; readonly why: "no-answer" | "failed" };
+import { FAILED, type ProgramAnswer, programAnswer, type Unreachable } from "./program-answer";
 
 /** What came of sending a parcel. */
 export type SendOutcome =
@@ -28,8 +26,6 @@ export type TakeBackOutcome = { readonly kind: "taken-back" | "not-there" } | Un
 export type SendPurpose = "record" | "correct";
 
 const NOT_FOUND = 404;
-/** In a back room a request can hang for minutes; after so long nobody will answer it. */
-const PATIENCE_MS = 20_000;
 
 /**
  * Sends a parcel. The key in the form makes a second sending the same parcel.
@@ -77,9 +73,6 @@ export async function takeBackParcel(parcelId: string): Promise<TakeBackOutcome>
   return answer.status === NOT_FOUND && answer.body.kind === "not-found" ? { kind: "not-there" } : FAILED;
 }
 
-const NO_ANSWER: Unreachable = { kind: "unreachable", why: "no-answer" };
-const FAILED: Unreachable = { kind: "unreachable", why: "failed" };
-
 type AnswerBody = {
   readonly kind?: string;
   readonly parcelId?: string;
@@ -90,25 +83,9 @@ type AnswerBody = {
 };
 
 type Answered =
-  | {
-      readonly kind: "answer";
-      readonly isOk: boolean;
-      readonly status: number;
-      readonly body: AnswerBody;
-    }
+  | (Omit<Extract<ProgramAnswer, { kind: "answer" }>, "body"> & { readonly body: AnswerBody })
   | Unreachable;
 
-/** The program's answer; none where nobody answered in time, or where it is not the program's JSON. */
 async function answered(address: string, request: RequestInit): Promise<Answered> {
-  try {
-    const answer = await fetch(address, { ...request, signal: AbortSignal.timeout(PATIENCE_MS) });
-    const body: unknown = await answer.json();
-    if (typeof body !== "object" || body === null) return FAILED;
-    return { kind: "answer", isOk: answer.ok, status: answer.status, body };
-  } catch (error) {
-    if (error instanceof SyntaxError) return FAILED;
-    // fetch throws a TypeError where the network fails, a DOMException where time is up; else the fault is ours.
-    if (error instanceof TypeError || error instanceof DOMException) return NO_ANSWER;
-    throw error;
-  }
+  return programAnswer(address, request);
 }

@@ -5,6 +5,7 @@ import type { ParcelBody } from "#prisma/records/parcel-body";
 import { recipesOf } from "#prisma/records/recipes";
 import { shopOf } from "#prisma/records/shop";
 import { unitsOfSupplies } from "#prisma/records/supplies";
+import { sentJson } from "../_parts/sent-json";
 import { type ParcelAnswer, problemsAnswer } from "./parcel-answer";
 import { parcelBody } from "./parcel-body";
 import { parcelForm } from "./parcel-form";
@@ -21,8 +22,12 @@ export type ParcelRequest =
  * @returns the parcel, or the answer to give
  */
 export async function readParcelRequest(request: Request, key: string | null): Promise<ParcelRequest> {
-  const sent = await jsonOf(request);
-  if (sent.kind === "answer") return sent;
+  const sent = await sentJson(request, "A parcel");
+  if (sent.kind === "unreadable") {
+    const { status, message, wayOut } = sent;
+    const body = { kind: "problems", problems: [{ field: "", message, wayOut }] } as const;
+    return { kind: "answer", answer: { status, body } };
+  }
   const form = parcelForm.safeParse(key === null ? sent.value : withKey(sent.value, key));
   if (!form.success) {
     return { kind: "answer", answer: problemsAnswer(form.error.issues.map(problemOfIssue)) };
@@ -56,30 +61,6 @@ export async function readParcelRequest(request: Request, key: string | null): P
     recipes,
   });
   return read.kind === "body" ? read : { kind: "answer", answer: problemsAnswer(read.problems) };
-}
-
-type Refusal = Extract<ParcelRequest, { kind: "answer" }>;
-type SentJson = { readonly kind: "json"; readonly value: unknown } | Refusal;
-
-async function jsonOf(request: Request): Promise<SentJson> {
-  if (!(request.headers.get("content-type") ?? "").toLowerCase().startsWith("application/json")) {
-    return unreadable(415, "A parcel is sent as JSON.", "Set the content type to application/json.");
-  }
-  try {
-    return { kind: "json", value: await request.json() };
-  } catch (error) {
-    if (error instanceof SyntaxError) {
-      return unreadable(400, "The text sent is not JSON.", "Check brackets, quotes and commas.");
-    }
-    throw error;
-  }
-}
-
-function unreadable(status: 400 | 415, message: string, wayOut: string): Refusal {
-  return {
-    kind: "answer",
-    answer: { status, body: { kind: "problems", problems: [{ field: "", message, wayOut }] } },
-  };
 }
 
 function withKey(value: unknown, id: string): unknown {

@@ -13,6 +13,7 @@ import { STARTER_ITEMS } from "#prisma/starter/starter-items";
 import { done, type FormState, problemsOf, refused, typedValues } from "../_parts/form-state";
 import { newSlug } from "../_parts/new-slug";
 import { shopNow } from "../_parts/shop-now";
+import { cardSupplies } from "./card-supplies";
 import { itemTypeForm } from "./item-type-form";
 import { readPiece } from "./piece-form";
 import { readRecipe } from "./recipe-form";
@@ -25,16 +26,17 @@ type Of = { readonly itemTypeId: string; readonly style: CushionStyle };
 /** Saves a new version of a recipe, from a day on. Parcels already packed keep the version they were packed by. */
 export async function keepRecipe(of: Of, before: FormState, form: FormData): Promise<FormState> {
   const { db, shop, now } = await shopNow();
-  const units = new Map((await suppliesOf(db)).map((supply) => [supply.id, supply.useUnit] as const));
-  const read = readRecipe(typedValues(form), units, shop.measures);
+  const supplies = cardSupplies(await suppliesOf(db, { retired: true }));
+  const read = readRecipe(typedValues(form), { supplies, measures: shop.measures });
   if (read.kind === "refused") return refused(before, form, read.problems);
-  const { kind: _kind, steps, ...recipe } = read;
+  const { kind: _kind, steps, mass, ...recipe } = read;
   const own = {
     id: randomUUID(),
     commonPractice: false,
     steps: steps.map((step) => ({ ...step, id: randomUUID() })),
   };
-  const outcome = await saveRecipe(db, { ...recipe, ...of, ...own }, now);
+  const bare = { massMg: mass?.mg ?? null, massTyped: mass?.typed ?? null };
+  const outcome = await saveRecipe(db, { ...recipe, ...of, ...own }, now, bare);
   if (outcome.kind === "in-use") {
     return refused(before, form, {
       effectiveFrom: "Parcels were packed by the version of that day. Choose a later day.",

@@ -40,7 +40,17 @@ export function itemTypeFields(itemType: ItemType | null, measures: Measures): F
   return itemType === null ? fields : [...fields, { name: "retired", label: "No longer sold", kind: "tick" }];
 }
 
-function massText(itemType: ItemType | null, measures: Measures): string {
+/**
+ * What the bare piece weighs, as it stands in a field.
+ *
+ * @param itemType its mass and what was typed
+ * @param measures how a mass is shown that was typed without a unit
+ * @returns "370 g"; empty where it was never weighed
+ */
+export function massText(
+  itemType: Pick<ItemType, "massMg" | "massTyped"> | null,
+  measures: Measures,
+): string {
   if (itemType?.massMg == null) return "";
   const typed = itemType.massTyped ?? "";
   return /[a-z]$/i.test(typed) ? typed : formatMass(milligrams(itemType.massMg), measures);

@@ -1,12 +1,13 @@
 import { z } from "zod";
 import type { Measures } from "#lib/units/measures";
-import { massTyped, neededText, optionalText, sizesTyped, tick } from "../_parts/typed-fields";
+import { neededText, optionalText, sizesTyped, tick } from "../_parts/typed-fields";
+import { bareMass } from "./card-fields";
 
 /** An item type as typed: what it is called, what the bare piece weighs and measures. */
 export function itemTypeForm(measures: Measures) {
   return z.object({
     name: neededText("Give it the name you call it by: mug pair, mantel clock."),
-    mass: massTyped(measures).optional(),
+    mass: bareMass(measures),
     sizes: sizesTyped(measures).optional(),
     note: optionalText,
     retired: tick,

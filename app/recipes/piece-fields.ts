@@ -28,7 +28,8 @@ const RIMS = [
   { value: "1", words: "a ring round the lip" },
   { value: "2", words: "rings round lip and foot" },
 ];
-const FRAILTIES = [
+/** How frail a piece is, as the seller chooses it. */
+export const FRAILTIES = [
   { value: "sturdy", words: "sturdy, like an iron pan" },
   { value: "usual", words: "as usual, like a mug" },
   { value: "thin", words: "thin or fine, like blown glass" },

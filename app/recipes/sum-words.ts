@@ -17,12 +17,18 @@ export type SummedStyle = { readonly style: CushionStyle; readonly sum: CardSum 
  * @param sum what the card comes to
  * @param nameOf the name of a supply or of the piece
  * @param shop currency and measures
+ * @param noCarton why no carton is in it, where none is
  * @returns sentences
  */
-export function sumWords(sum: CardSum, nameOf: (id: string) => string, shop: Terms): string {
+export function sumWords(
+  sum: CardSum,
+  nameOf: (id: string) => string,
+  shop: Terms,
+  noCarton = "as none is named",
+): string {
   const { mass, book, replacement, cartons } = sum;
   const weight = formatMass(mass.mg, shop.measures);
-  const carton = cartons.length === 0 ? "without a carton, as none is named" : "with its carton";
+  const carton = cartons.length === 0 ? `without a carton, ${noCarton}` : "with its carton";
   const least = mass.unknown.length === 0 ? "about" : "at least";
   const unweighed =
     mass.unknown.length === 0 ? "" : ` Never weighed: ${mass.unknown.map(nameOf).join(", ")}.`;

@@ -108,26 +108,30 @@ function lengthNumber(um: Micrometres, measures: Measures): string {
 
 type SizesReading =
   | { readonly kind: "sizes"; readonly um: readonly Micrometres[]; readonly typed: string }
-  | { readonly kind: "unreadable"; readonly text: string };
+  | { readonly kind: "unreadable"; readonly text: string; readonly hasZero: boolean };
 
 /**
- * Reads two or three sizes: a sheet's or a carton's. A unit behind the last size holds for those without one.
+ * Reads two or three sizes: a sheet's or a carton's. A unit behind one size holds for those without one;
+ * where different units were typed, each size needs its own.
  *
  * @param text - "12 x 9 x 8", "30 × 20 × 10 cm", "24 by 36 in"
  * @param measures - the shop's measures, for sizes without a unit
- * @returns the sizes in the order typed, or that they cannot be read
+ * @returns the sizes in the order typed, or that they cannot be read and whether that is for a zero
  * @example parseSizes("12 x 9 x 8", "imperial") // { kind: "sizes", um: [304800, 228600, 203200], typed: "12 x 9 x 8" }
  */
 export function parseSizes(text: string, measures: Measures): SizesReading {
   const texts = text.trim().split(/\s*(?:[x×*]|\bby\b)\s*/i);
-  const lastUnit = measureParts(texts.at(-1) ?? "", measures)?.at(-1)?.unit ?? "";
-  const unit = lastUnit === "" ? bareLengthUnit(measures) : lastUnit;
-  const um = texts.flatMap((part) => {
-    const hasUnit = (measureParts(part, measures)?.at(-1)?.unit ?? "") !== "";
-    const reading = parseLength(hasUnit ? part : `${part} ${unit}`, measures);
-    return reading.kind === "length" && reading.um > 0 ? [reading.um] : [];
+  const units = texts.map((part) => measureParts(part, measures)?.at(-1)?.unit ?? "");
+  const typedUnits = new Set(units.filter((unit) => unit !== ""));
+  const isEachClear = typedUnits.size <= 1 || !units.includes("");
+  const [sole = bareLengthUnit(measures)] = typedUnits;
+  const um = texts.flatMap((part, index) => {
+    const reading = parseLength(units[index] === "" ? `${part} ${sole}` : part, measures);
+    return reading.kind === "length" ? [reading.um] : [];
   });
-  if (texts.length < 2 || texts.length > 3 || um.length !== texts.length) return { kind: "unreadable", text };
+  if (texts.length < 2 || texts.length > 3 || um.length !== texts.length || !isEachClear)
+    return { kind: "unreadable", text, hasZero: false };
+  if (um.includes(micrometres(0))) return { kind: "unreadable", text, hasZero: true };
   return { kind: "sizes", um, typed: text.trim() };
 }
 

@@ -52,6 +52,17 @@ export async function movementsOf(
   }));
 }
 
+/**
+ * The newest line of the whole ledger: what a screen has seen when it is shown.
+ *
+ * @param db the open database
+ * @returns its number, 0 for none
+ */
+export async function newestLine(db: Database): Promise<number> {
+  const newest = await db.movement.findFirst({ orderBy: { id: "desc" }, select: { id: true } });
+  return newest?.id ?? 0;
+}
+
 /** What a week did to a supply, by cause; amounts signed as in the ledger. */
 export type SupplyWeek = { readonly weekStart: Day; readonly byCause: ReadonlyMap<Cause, Amount> };
 

@@ -57,17 +57,27 @@ export async function recipeHeadsIn(
   }));
 }
 
+/** What a bare piece weighs, with what was typed; null where it is not known. */
+type BareMass = { readonly massMg: number | null; readonly massTyped: string | null };
+
 /**
  * Saves a new version of a recipe. A version of the same day is replaced while no parcel has used it.
  *
+ * @param bare what the bare piece weighs, where it was typed with the card: kept with it or not at all
  * @returns "in-use" where parcels already hold to the version of that day: choose a later one
  */
 export async function saveRecipe(
   db: Database,
   recipe: Recipe,
   now: string,
+  bare?: BareMass,
 ): Promise<{ kind: "saved" } | { kind: "in-use"; effectiveFrom: string }> {
-  return inTransaction(db, (tx) => saveRecipeIn(tx, recipe, now));
+  return inTransaction(db, async (tx) => {
+    const outcome = await saveRecipeIn(tx, recipe, now);
+    if (outcome.kind === "saved" && bare !== undefined)
+      await tx.itemType.update({ where: { id: recipe.itemTypeId }, data: bare });
+    return outcome;
+  });
 }
 
 /** As `saveRecipe`, inside a transaction that the caller holds. */

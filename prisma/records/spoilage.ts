@@ -3,6 +3,7 @@ import { day } from "#lib/units/day";
 import { endOfDay, instant, shopDay } from "#lib/units/instant";
 import { type Database, inTransaction, type Transaction } from "../client";
 import { appendMovements, type MovementDraft, type Recorder } from "./ledger";
+import { reverseMovement } from "./movements";
 import { shopIn } from "./shop";
 
 /** Torn tissue, a wet carton, the end of a roll. */
@@ -22,8 +23,9 @@ export type Spoilage = {
   readonly shownAfter?: number;
 };
 
+/** `movementId` is the line of the loss: the one just booked, or the one that was booked before. */
 type SpoilageOutcome =
-  | { readonly kind: "spoilt" | "already-spoilt" | "spoilt-since" }
+  | { readonly kind: "spoilt" | "already-spoilt" | "spoilt-since"; readonly movementId: number }
   | { readonly kind: "unknown"; readonly field: string; readonly id: string };
 
 /**
@@ -52,10 +54,33 @@ export async function recordSpoilage(db: Database, spoilt: Spoilage, by: Recorde
       words: spoilt.words,
     };
     const before = await spoiltSince(tx, draft, spoilt.shownAfter);
-    if (before !== null) return { kind: before };
+    if (before !== null) return before;
     await appendMovements(tx, [{ ...draft, effectiveAt: at }], by);
-    return { kind: "spoilt" };
+    const booked = await tx.movement.findFirstOrThrow({
+      where: { supplyId: spoilt.supplyId, cause: draft.cause },
+      orderBy: { id: "desc" },
+      select: { id: true },
+    });
+    return { kind: "spoilt", movementId: booked.id };
   });
+}
+
+/**
+ * Takes a loss back. A line that is no loss is not touched.
+ *
+ * @param db the open database
+ * @param movementId the line of the loss
+ * @param by who takes it back, and when
+ */
+export async function takeBackSpoilage(
+  db: Database,
+  movementId: number,
+  by: Recorder,
+): Promise<{ readonly kind: "reversed" | "already-reversed" | "not-found" }> {
+  const loss = await db.movement.findFirst({ where: { id: movementId, cause: "spoilt", reversesId: null } });
+  if (loss === null) return { kind: "not-found" };
+  const outcome = await reverseMovement(db, movementId, "undone", by);
+  return outcome.kind === "not-reversible" ? { kind: "not-found" } : outcome;
 }
 
 /** What the ledger says of losses since the form was shown; null where there were none. */
@@ -63,13 +88,17 @@ async function spoiltSince(
   tx: Transaction,
   draft: Omit<MovementDraft, "effectiveAt">,
   shownAfter: number | undefined,
-): Promise<"already-spoilt" | "spoilt-since" | null> {
+): Promise<SpoilageOutcome | null> {
   if (shownAfter === undefined) return null;
   const { supplyId, cause } = draft;
-  const later = await tx.movement.findMany({ where: { supplyId, cause, id: { gt: shownAfter } } });
+  const later = await tx.movement.findMany({
+    where: { supplyId, cause, id: { gt: shownAfter } },
+    orderBy: { id: "asc" },
+  });
   const losses = later.filter((movement) => movement.reversesId === null);
-  if (losses.length === 0) return null;
-  const same = losses.some(
+  const newest = losses.at(-1);
+  if (newest === undefined) return null;
+  const same = losses.find(
     (loss) =>
       loss.amount === draft.amount &&
       loss.effectiveDay === draft.effectiveDay &&
@@ -77,5 +106,6 @@ async function spoiltSince(
       loss.typedUnit === draft.typedUnit &&
       loss.words === draft.words,
   );
-  return same ? "already-spoilt" : "spoilt-since";
+  if (same === undefined) return { kind: "spoilt-since", movementId: newest.id };
+  return { kind: "already-spoilt", movementId: same.id };
 }

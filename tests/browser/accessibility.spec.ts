@@ -15,6 +15,7 @@ const SCREENS = [
   "/supplies/new",
   "/recipes",
   "/recipes/mug",
+  "/recipes/mug/edit",
   "/recipes/mug/draft",
   "/recipes/mug/changes",
   "/outlook",

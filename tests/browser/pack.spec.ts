@@ -1,4 +1,5 @@
 import { expect, type Page, test } from "@playwright/test";
+import { axeFaults } from "./axe-faults";
 
 test.use({ baseURL: process.env.WADDING_BASE_URL ?? "http://127.0.0.1:3000" });
 
@@ -120,9 +121,83 @@ test("a supply that ran out is replaced in two presses from at most four", async
 test("an amount that can't be read says how to type it", async ({ page }) => {
   await bench(page);
   const card = page.getByRole("region", { name: "Packing card" });
-  await card.getByRole("textbox").first().fill("a bit");
-  await card.getByRole("textbox").first().press("Enter");
+  const amount = card.getByRole("textbox").first();
+  const before = await amount.inputValue();
+  await amount.fill("a bit");
+  await amount.press("Enter");
   await expect(card.getByRole("alert")).toContainText("Type it like 1 1/3");
+  await amount.fill(before);
+  await amount.press("Enter");
+  await expect(card.getByRole("alert")).toHaveCount(0);
+});
+
+test.describe("something spoilt at the bench", () => {
+  test.use({ viewport: PHONE });
+
+  const spoil = (page: Page) => page.getByRole("button", { name: /^Spoilt: 1 sheet of Tissue/ });
+  const booked = (page: Page) => page.getByText(/^Done\. Spoilt: 1 sheet of Tissue/);
+
+  async function list(page: Page): Promise<void> {
+    await bench(page);
+    await page.getByRole("button", { name: "Something spoilt?" }).click();
+    await expect(page.getByRole("group", { name: "Spoilt just now" })).toBeVisible();
+  }
+
+  test("is booked in one tap apart from the parcel, and taken back", async ({ page }) => {
+    await list(page);
+    expect((await spoil(page).boundingBox())?.height).toBeGreaterThanOrEqual(56);
+    const reason = page.getByRole("radio", { name: "torn" });
+    expect((await page.getByText("torn", { exact: true }).boundingBox())?.height).toBeGreaterThanOrEqual(56);
+    await page.getByText("torn", { exact: true }).click();
+    await expect(reason).toBeChecked();
+    await spoil(page).click();
+    await expect(booked(page)).toBeVisible();
+    expect(await axeFaults(page, ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])).toEqual([]);
+    await page.waitForTimeout(10_500);
+    await page.getByRole("button", { name: /^Undo: 1 sheet of Tissue/ }).click();
+    await expect(page.getByText(/^Done\. Undone: 1 sheet of Tissue/)).toBeVisible();
+    await page.goto("/supplies/tissue");
+    await expect(page.getByText("spoilt, taken back").first()).toBeVisible();
+  });
+
+  test("without a connection is said not to be recorded, stays as typed, and is booked once", async ({
+    page,
+  }) => {
+    await list(page);
+    const amount = page.getByRole("textbox", { name: "spoilt Tissue" });
+    await amount.fill("2");
+    await amount.press("Enter");
+    const two = page.getByRole("button", { name: /^Spoilt: 2 sheets of Tissue/ });
+    // The program books it, but its answer is lost on the way back.
+    await page.route("**/api/spoilt", async (route) => {
+      await route.fetch();
+      await route.abort();
+    });
+    await two.click();
+    const said = page.getByRole("listitem").filter({ has: amount }).getByRole("alert");
+    await expect(said).toContainText("2 sheets of Tissue is not recorded as spoilt: nobody answered");
+    await expect(amount).toHaveValue("2 sheets");
+    await page.unroute("**/api/spoilt");
+    const answer = page.waitForResponse("**/api/spoilt");
+    await two.click();
+    expect((await (await answer).json()).kind).toBe("already-spoilt");
+    await expect(page.getByText(/^Done\. Spoilt: 2 sheets of Tissue/)).toBeVisible();
+    await expect(amount).toHaveValue("1 sheet");
+    await page.getByRole("button", { name: /^Undo: 2 sheets of Tissue/ }).click();
+    await expect(page.getByText(/^Done\. Undone: 2 sheets of Tissue/)).toBeVisible();
+  });
+
+  test("is booked by the keyboard alone", async ({ page }) => {
+    await bench(page);
+    await page.getByRole("button", { name: "Something spoilt?" }).focus();
+    await page.keyboard.press("Enter");
+    await spoil(page).focus();
+    await page.keyboard.press("Enter");
+    await expect(booked(page)).toBeVisible();
+    await page.getByRole("button", { name: /^Undo: 1 sheet of Tissue/ }).focus();
+    await page.keyboard.press("Enter");
+    await expect(page.getByText(/^Done\. Undone: 1 sheet of Tissue/)).toBeVisible();
+  });
 });
 
 test("a parcel is recorded by the keyboard alone", async ({ page }) => {

@@ -16,6 +16,7 @@ for (const path of [
   "/recipes/start",
   "/recipes/new",
   "/pack/listing?type=mug-pair",
+  "/pack/listing?type=new&form=round&sizes=4+x+5+in&bare=13+oz",
   "/pack/several",
   "/parcels/broken",
   "/postage",

@@ -26,6 +26,75 @@ test("at listing time a type gives the band to promise, its odds and what they r
   await expect(page.getByText("“heavy” can’t be read. Write a weight like 370 g or 13 oz.")).toBeVisible();
 });
 
+/** Four inputs and a press; the form of a round piece and its usual frailty stand there already. */
+async function askBySizes(page: Page, sizes: string, weight: string): Promise<void> {
+  await page.getByLabel("What is it?").selectOption({ label: "something new: by its sizes" });
+  await page.getByLabel("Outer sizes, handle and spout included").fill(sizes);
+  await page.getByLabel("Bare weight of one").fill(weight);
+  await page.getByRole("button", { name: "What can I promise?" }).click();
+}
+
+for (const javaScriptEnabled of [true, false]) {
+  test.describe(`a piece never sold before, ${javaScriptEnabled ? "with" : "without"} scripts`, () => {
+    test.use({ viewport: PHONE, javaScriptEnabled });
+
+    test("gets a promise from its sizes, which says that it is a guess and what it rests on", async ({
+      page,
+    }) => {
+      await page.goto("/pack/listing");
+      const sizes = page.getByLabel("Outer sizes, handle and spout included");
+      await expect(sizes).toBeHidden();
+      await askBySizes(page, "4 x 4 x 5 in", "13 oz");
+      await expect(page.getByRole("heading", { level: 1 })).toHaveText(
+        /^Promise up to .+: .+ in 100\. A guess from its sizes alone\.$/,
+      );
+      await expect(
+        page.getByText(/a guess from its sizes, corrected as your \d+ weighed parcels/),
+      ).toBeVisible();
+      await expect(page.getByText(/^materials \$\d+\.\d\d bought again today/)).toBeVisible();
+      await expect(page.getByText(/^\$\d+\.\d\d to pack and send$/)).toBeVisible();
+      await page.getByRole("link", { name: /^Promise it in Carton 8 × 8 × 8/ }).click();
+      await expect(page.getByLabel("Carton", { exact: true })).toHaveValue("carton-8x8x8");
+      await page.getByText("How this guess was made").click();
+      await expect(
+        page.getByText(/^Taken as a round piece, hollow like a mug, 4 × 4 × 5 in\./),
+      ).toBeVisible();
+      await expect(sizes).toHaveValue("4 x 4 x 5 in");
+    });
+
+    test("is refused by the field with all that was typed, and told the carton that would do", async ({
+      page,
+    }) => {
+      await page.goto("/pack/listing");
+      await askBySizes(page, "4 in x 10 cm", "heavy");
+      await expect(page.getByText(/“4 in x 10 cm” mixes inches and centimetres/)).toBeVisible();
+      await expect(
+        page.getByText("“heavy” can’t be read. Write a weight like 370 g or 13 oz."),
+      ).toBeVisible();
+      await expect(page.getByLabel("Outer sizes, handle and spout included")).toHaveValue("4 in x 10 cm");
+      await expect(page.getByLabel("Bare weight of one")).toHaveValue("heavy");
+      await askBySizes(page, "30 x 30 in", "2 kg");
+      await expect(
+        page.getByText(/One of \d\S* × \d\S* × \d\S* in inside, or larger, would do\./),
+      ).toBeVisible();
+    });
+  });
+}
+
+test("what was typed of a new piece begins its item type", async ({ page }) => {
+  await page.goto("/pack/listing?type=new&form=round&sizes=10+x+12+cm&bare=370+g");
+  await page.getByRole("link", { name: "Make a recipe of it" }).click();
+  await expect(page.getByLabel("The bare piece weighs")).toHaveValue("370 g");
+  await expect(page.getByLabel("Its outer sizes, handle and spout included")).toHaveValue("10 x 12 cm");
+});
+
+test("a known item type is told what packing costs too", async ({ page }) => {
+  await page.goto("/pack/listing?type=mug");
+  await expect(
+    page.getByText(/^materials \$\d+\.\d\d bought again today, \$\d+\.\d\d at their cost/),
+  ).toBeVisible();
+});
+
 test.describe("at the bench", () => {
   test.use({ viewport: PHONE });
 

@@ -68,6 +68,37 @@ test.describe("a card from a description", () => {
     await expect(paper).toContainText(/which leaves (1.*) on its tightest side; \1 is asked for/);
   });
 
+  test("a box in a box has both cartons, both tapings and the fill between; too large an inner one has a way out", async ({
+    page,
+  }) => {
+    await page.goto("/recipes/journey-jug/draft");
+    const options = page.getByRole("form", { name: "What to draft with" });
+    const paper = page.getByRole("region", { name: "On paper", exact: true });
+    await options.getByLabel("Box in a box").selectOption("two");
+    await options.getByRole("button", { name: "Draft again" }).click();
+    await expect(page).toHaveURL(/boxes=two/);
+    await expect(paper).toContainText(
+      /Round it Carton .*, with a gap of .* in on its tightest side; 1 in is asked for\./,
+    );
+    for (const step of [
+      "Close the inner carton with tape",
+      "Lay a base of paper under the inner carton",
+      "Stand the inner carton in the middle of the outer one",
+      "Fill round the inner carton with paper",
+      "Close the outer carton with tape",
+    ]) {
+      await expect(paper.getByRole("listitem").filter({ hasText: step })).toHaveCount(1);
+    }
+    await expect(paper).toContainText("With both cartons and some papers.");
+
+    const largest =
+      (await options.getByLabel("Inner carton").locator("option").allTextContents()).at(-1) ?? "";
+    await options.getByLabel("Inner carton").selectOption({ label: largest });
+    await options.getByRole("button", { name: "Draft again" }).click();
+    await expect(paper).toContainText(`No carton in use goes round ${largest} with 1 in all round.`);
+    await expect(paper).toContainText(/One of .* in inside or more would do: add it under Supplies/);
+  });
+
   test("a cushion or a number of pieces that can't be read drafts nothing and says so", async ({ page }) => {
     await page.goto("/recipes/journey-jug/draft");
     const options = page.getByRole("form", { name: "What to draft with" });

@@ -1,6 +1,6 @@
 "use client";
 
-import { useState } from "react";
+import { type ReactNode, useState } from "react";
 import { Radio, RadioGroup } from "react-aria-components";
 import { classList } from "../../_parts/class-list";
 import type { DraftChange } from "../draft-change";
@@ -21,10 +21,12 @@ type PackingCardProps = {
   readonly draft: PackingDraft;
   readonly choices: PackingChoices;
   readonly onChange: (change: DraftChange) => void;
+  /** What stands under the card. */
+  readonly children?: ReactNode;
 };
 
 /** The numbered card in the order of the work, with what each step takes. */
-export function PackingCard({ draft, choices, onChange }: PackingCardProps) {
+export function PackingCard({ draft, choices, onChange, children }: PackingCardProps) {
   const [parts, setParts] = useState<number>(1);
   const materials = choices.supplies.filter((supply) => supply.kind !== "carton");
   return (
@@ -87,6 +89,7 @@ export function PackingCard({ draft, choices, onChange }: PackingCardProps) {
           </option>
         ))}
       </select>
+      {children}
     </section>
   );
 }

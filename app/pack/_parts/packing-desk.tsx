@@ -23,6 +23,7 @@ import { PackingSentence } from "./packing-sentence";
 import { ParcelDetails } from "./parcel-details";
 import { RecordBar } from "./record-bar";
 import { RecordingMessages } from "./recording-messages";
+import { SpoiltAtBench } from "./spoilt-at-bench";
 import { StockAsOf } from "./stock-as-of";
 import { TypeChips } from "./type-chips";
 import { WeightBeside } from "./weight-beside";
@@ -90,7 +91,11 @@ export function PackingDesk({ choices: choicesRead, readAt, correcting }: Packin
         />
       )}
       <div className={styles.columns}>
-        <PackingCard draft={draft} choices={choices} onChange={change} />
+        <PackingCard draft={draft} choices={choices} onChange={change}>
+          {isNew ? (
+            <SpoiltAtBench draft={draft} choices={choices} onMoved={() => void readBenchAnew()} />
+          ) : null}
+        </PackingCard>
         <div className={styles.beside}>
           <WeightBeside draft={draft} weight={weight} outlook={outlook} choices={choices} onChange={change} />
           <RecordBar

@@ -1,8 +1,6 @@
 "use client";
 
-import { useId } from "react";
-import { classList } from "../../_parts/class-list";
-import field from "../../_parts/field.module.css";
+import { ChoiceField } from "../../_parts/choice-field";
 import type { DraftChange } from "../draft-change";
 import { oddsWords } from "../odds-words";
 import type { PackingChoices } from "../packing-choices";
@@ -18,36 +16,21 @@ type PromiseFieldProps = {
 
 /** The band that was promised at listing, each step with its odds; without a rate card there is nothing to promise. */
 export function PromiseField({ draft, outlook, steps, onChange }: PromiseFieldProps) {
-  const id = useId();
   if (steps.length === 0 && draft.promised === "") return null;
-  const known = steps.some(({ label }) => label === draft.promised);
+  const isKnown = draft.promised === "" || steps.some(({ label }) => label === draft.promised);
   return (
-    <div className={classList(field.field, field.short)}>
-      <label htmlFor={id} className={field.label}>
-        Promised
-      </label>
-      <select
-        id={id}
-        className={field.input}
-        value={draft.promised}
-        aria-describedby={`${id}-hint`}
-        onChange={(event) => onChange({ kind: "text", part: "promised", text: event.target.value })}
-      >
-        <option value="">nothing said</option>
-        {known || draft.promised === "" ? null : (
-          <option value={draft.promised}>up to {draft.promised}</option>
-        )}
-        {steps.map(({ label }) => (
-          <option key={label} value={label}>
-            up to {label}
-            {oddsOf(label, outlook)}
-          </option>
-        ))}
-      </select>
-      <span id={`${id}-hint`} className={field.hint}>
-        {hintWords(outlook)}
-      </span>
-    </div>
+    <ChoiceField
+      label="Promised"
+      size="short"
+      value={draft.promised}
+      hint={hintWords(outlook)}
+      onChange={(text) => onChange({ kind: "text", part: "promised", text })}
+      choices={[
+        { value: "", words: "nothing said" },
+        ...(isKnown ? [] : [{ value: draft.promised, words: `up to ${draft.promised}` }]),
+        ...steps.map(({ label }) => ({ value: label, words: `up to ${label}${oddsOf(label, outlook)}` })),
+      ]}
+    />
   );
 }
 

@@ -1,37 +1,43 @@
-import { packedWeightQuantile, packedWeightUpTo } from "#lib/packing/weight/packed-weight";
-import { expectedPostage, type ZoneShare } from "#lib/postage/expected-postage";
-import type { RateCard } from "#lib/postage/rate-card";
+import type { SupplyTerms } from "#lib/packing/card-sum";
+import type { CushionStyle } from "#lib/packing/recipe-version";
 import { type ExpectedWeight, expectedWeight } from "../expected-weight";
 import { filledCard } from "../filled-card";
 import type { PackingChoices } from "../packing-choices";
 import { draftFor, type PackingDraft } from "../packing-draft";
 import { type WeightOutlook, weightOutlook } from "../weight-outlook";
+import { type ListingPostage, likelyPostage } from "./likely-postage";
 import type { ListingQuestion } from "./listing-question";
+import { type PackingCost, packingCost } from "./packing-cost";
 
-/** What a parcel of the piece will be: packed by its card, in its likely carton. */
+/** What a parcel of the piece will be. */
 export type ListingAnswer = {
-  readonly draft: PackingDraft;
+  /** The card of its item type, or a card drafted from its sizes. */
+  readonly from: "card" | "sizes";
+  readonly style: CushionStyle;
+  /** The outermost carton; null where none is named. */
+  readonly cartonId: string | null;
   readonly weight: ExpectedWeight;
   /** null where a part has no mass */
   readonly outlook: WeightOutlook | null;
+  readonly cost: PackingCost;
   /** minor units, over the shares of the zones; null without a card or a weight */
   readonly postageMinor: number | null;
 };
 
-/** What is practically never weighed. */
-const TOP_CHANCE = 0.999_999;
-
 /**
- * What to promise for a piece that is not sold yet: the same reckoning as at the bench.
+ * What to promise for a piece that is not sold yet: the same reckoning as at the bench, packed by the card of its item
+ * type in its likely carton.
  *
  * @param question what the seller says
  * @param choices what the shop has
- * @param postage the rate card that holds and how many parcels go where; card null where there is none
+ * @param terms what supplies cost
+ * @param postage the rate card that holds and how many parcels go where
  */
 export function listingAnswer(
   question: ListingQuestion,
   choices: PackingChoices,
-  postage: { readonly card: RateCard | null; readonly zones: readonly ZoneShare[] },
+  terms: SupplyTerms,
+  postage: ListingPostage,
 ): ListingAnswer {
   const own = ownMass(question, choices);
   const likely = draftFor(own, question.itemTypeId, "listing", own.today);
@@ -41,13 +47,30 @@ export function listingAnswer(
     style: question.style ?? likely.style,
   };
   const filled = filledCard(asked, own);
-  const draft =
-    question.cartonId === null
-      ? filled
-      : { ...filled, cartons: [{ supplyId: question.cartonId, sizes: "", cut: "" }] };
+  const draft = { ...filled, cartons: cartonsOf(question, likely, filled) };
   const weight = expectedWeight(draft, own);
   const outlook = weightOutlook(draft, weight, own);
-  return { draft, weight, outlook, postageMinor: postageOf(outlook, own, postage) };
+  const cartons = draft.cartons.flatMap(({ supplyId }) => supplyId ?? []);
+  return {
+    from: "card",
+    style: draft.style,
+    cartonId: cartons[0] ?? null,
+    weight,
+    outlook,
+    cost: packingCost({ lines: draft.lines, cartons }, terms),
+    postageMinor: likelyPostage(outlook, postage, own.today),
+  };
+}
+
+/** The carton chosen; else the one of the last parcel, where that had as many pieces in the same style; else the card's. */
+function cartonsOf(
+  { cartonId, pieces }: ListingQuestion,
+  likely: PackingDraft,
+  filled: PackingDraft,
+): PackingDraft["cartons"] {
+  if (cartonId !== null) return [{ supplyId: cartonId, sizes: "", cut: "" }];
+  const isAsLast = likely.style === filled.style && likely.pieces[0]?.pieces === pieces;
+  return isAsLast ? likely.cartons : filled.cartons;
 }
 
 /** The choices with the piece's own bare weight. */
@@ -57,26 +80,4 @@ function ownMass({ itemTypeId, bareMg }: ListingQuestion, choices: PackingChoice
     type.id === itemTypeId ? { ...type, massMg: bareMg } : type,
   );
   return { ...choices, itemTypes };
-}
-
-function postageOf(
-  outlook: WeightOutlook | null,
-  choices: PackingChoices,
-  { card, zones }: { readonly card: RateCard | null; readonly zones: readonly ZoneShare[] },
-): number | null {
-  if (outlook === null || card === null || zones.length === 0) return null;
-  const { weight } = outlook;
-  const expected = expectedPostage({
-    card,
-    zones,
-    size: null,
-    shipDay: choices.today,
-    spread: {
-      kind: "cumulative",
-      upTo: (mg) => packedWeightUpTo(weight, mg),
-      topMg: packedWeightQuantile(weight, TOP_CHANCE),
-      basis: { parcels: weight.parcels, isGuess: weight.guess },
-    },
-  });
-  return expected.kind === "expected" ? expected.minor : null;
 }

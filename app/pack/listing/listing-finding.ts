@@ -3,6 +3,11 @@ import type { Measures } from "#lib/units/measures";
 import { oddsWords } from "../odds-words";
 import type { ListingAnswer } from "./listing-answer";
 
+const GUESS_WORDS: Readonly<Record<ListingAnswer["from"], string>> = {
+  card: " A guess, until five such parcels were weighed.",
+  sizes: " A guess from its sizes alone.",
+};
+
 /**
  * The first line: what to promise.
  *
@@ -11,7 +16,7 @@ import type { ListingAnswer } from "./listing-answer";
  * @returns one sentence
  */
 export function listingFinding(
-  { outlook, weight }: ListingAnswer,
+  { from, outlook, weight }: Pick<ListingAnswer, "from" | "outlook" | "weight">,
   { measures, hasSteps }: { readonly measures: Measures; readonly hasSteps: boolean },
 ): string {
   if (outlook === null) {
@@ -19,7 +24,7 @@ export function listingFinding(
       ? `No promise yet: ${weight.unknown.join(", ")} was never weighed.`
       : "No promise yet: nothing is packed.";
   }
-  const guess = outlook.weight.guess ? " A guess, until five such parcels were weighed." : "";
+  const guess = outlook.weight.guess ? GUESS_WORDS[from] : "";
   const most = `${formatMass(outlook.weight.likelyMg, measures)} likely, under ${formatMass(outlook.mostMg, measures)}`;
   if (!hasSteps) return `${most} 9 times in 10.${guess}`;
   if (outlook.promise === null) return `No step is sure enough: ${most}.${guess}`;

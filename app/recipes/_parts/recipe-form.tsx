@@ -7,81 +7,66 @@ import { Field } from "../../_parts/field";
 import { attemptOf, BLANK, type FormState } from "../../_parts/form-state";
 import { Message } from "../../_parts/message";
 import type { Choice } from "../../_parts/sentence-choice";
+import { liveSum, type SumGround } from "../live-sum";
+import { problemRows, rowsWords } from "../problem-rows";
 import type { RecipeRows } from "../recipe-rows";
+import { CardComesTo } from "./card-comes-to";
 import styles from "./recipe-form.module.css";
+import { StepRow } from "./step-row";
+import { useTypedAfterPause } from "./use-typed-after-pause";
 
 type RecipeFormProps = {
   readonly action: (before: FormState, form: FormData) => Promise<FormState>;
   readonly rows: RecipeRows;
   readonly supplies: readonly Choice[];
   readonly cartons: readonly Choice[];
-  readonly today: string;
+  /** What the live sum is reckoned with. */
+  readonly ground: SumGround;
+  readonly money: { readonly currency: string; readonly minorDigits: number };
 };
 
-const PER = [
-  { value: "piece", words: "each piece" },
-  { value: "parcel", words: "once a parcel" },
-];
-
-/** The card as rows: place, what is done, what it takes. Rows left empty are not part of it. */
-export function RecipeForm({ action, rows, supplies, cartons, today }: RecipeFormProps) {
+/** The card as rows: place, what is done, what it takes; beside it what it comes to. Empty rows are not part of it. */
+export function RecipeForm({ action, rows, supplies, cartons, ground, money }: RecipeFormProps) {
   const [state, send, isBusy] = useActionState(action, BLANK);
   const [extra, setExtra] = useState(0);
   const form = useRef<HTMLFormElement>(null);
   const attempt = attemptOf(state);
-  const problems = state.kind === "refused" ? state.problems : {};
-  const typedOr = (name: string, stored: string) =>
-    state.kind === "refused" ? (state.typed[name] ?? "") : stored;
-  const blank = { words: "", supplyId: supplies[0]?.value ?? "", amount: "", per: "piece" };
-  const steps = [...rows.steps, ...Array.from({ length: extra }, () => blank)];
+  const refusals = state.kind === "refused" ? state.problems : {};
+  const shown = state.kind === "refused" ? state.typed : { effectiveFrom: ground.today, ...rows.typed };
+  const { typed, note } = useTypedAfterPause(form, shown, attempt);
+  const live = liveSum(typed, ground);
+  const textOf = (name: string) => shown[name] ?? "";
+  // What the sum reads is said anew at each pause; the rest stays until the form is sent again.
+  const problemOf = (name: string) =>
+    live.problems[name] ?? (LIVE_FIELD.test(name) && typed[name] !== undefined ? undefined : refusals[name]);
+  const retired = problemRows(
+    Object.fromEntries(Object.entries(live.problems).filter(([name]) => TAKES_FIELD.test(name))),
+  );
+  const spareSupply = supplies[0]?.value ?? "";
 
   useEffect(() => {
     if (attempt > 0) form.current?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus();
   }, [attempt]);
 
   return (
-    <form ref={form} action={send} className={styles.form} aria-label="Recipe" noValidate>
-      {problems[""] === undefined ? null : <Message kind="error" title={problems[""]} />}
+    <form ref={form} action={send} onInput={note} className={styles.form} aria-label="Recipe" noValidate>
+      {refusals[""] === undefined ? null : <Message kind="error" title={refusals[""]} />}
+      {refusals[""] === undefined && retired.length > 0 ? (
+        <Message kind="note" title={`What ${rowsWords(retired)} takes is no longer used.`}>
+          Choose another supply there, or take it back into use under Supplies. Nothing else has changed.
+        </Message>
+      ) : null}
       <div key={attempt} className={styles.all}>
         <ol className={styles.steps}>
-          {steps.map((step, row) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the form
-            <li key={row} className={styles.step}>
-              <Field
-                label="Place"
-                name={`place.${row}`}
-                inputMode="numeric"
-                size="short"
-                defaultValue={typedOr(`place.${row}`, String(row + 1))}
-                error={problems[`place.${row}`]}
-              />
-              <Field
-                label="What is done"
-                name={`words.${row}`}
-                defaultValue={typedOr(`words.${row}`, step.words)}
-                error={problems[`words.${row}`]}
-              />
-              <ChoiceField
-                label="Takes"
-                name={`supplyId.${row}`}
-                choices={supplies}
-                defaultValue={typedOr(`supplyId.${row}`, step.supplyId)}
-                error={problems[`supplyId.${row}`]}
-              />
-              <Field
-                label="How much"
-                name={`amount.${row}`}
-                size="short"
-                defaultValue={typedOr(`amount.${row}`, step.amount)}
-                error={problems[`amount.${row}`]}
-              />
-              <ChoiceField
-                label="For"
-                name={`per.${row}`}
-                choices={PER}
-                defaultValue={typedOr(`per.${row}`, step.per)}
-              />
-            </li>
+          {Array.from({ length: rows.steps + extra }, (_, row) => (
+            <StepRow
+              // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the form
+              key={row}
+              row={row}
+              supplies={withStored(supplies, textOf(`supplyId.${row}`))}
+              textOf={(field) => textOf(`${field}.${row}`) || (field === "supplyId" ? spareSupply : "")}
+              problemOf={(field) => problemOf(`${field}.${row}`)}
+            />
           ))}
         </ol>
         <p className={styles.hint}>
@@ -90,7 +75,7 @@ export function RecipeForm({ action, rows, supplies, cartons, today }: RecipeFor
         <Button onPress={() => setExtra(extra + 1)}>One more step</Button>
         <h2 className={styles.title}>Which carton takes how many pieces?</h2>
         <ol className={styles.steps}>
-          {rows.cartons.map((carton, row) => (
+          {Array.from({ length: rows.cartons }, (_, row) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the form
             <li key={row} className={styles.carton}>
               <Field
@@ -98,32 +83,52 @@ export function RecipeForm({ action, rows, supplies, cartons, today }: RecipeFor
                 name={`upTo.${row}`}
                 inputMode="numeric"
                 size="short"
-                defaultValue={typedOr(`upTo.${row}`, carton.upTo)}
-                error={problems[`upTo.${row}`]}
+                defaultValue={textOf(`upTo.${row}`)}
+                error={problemOf(`upTo.${row}`)}
               />
               <ChoiceField
                 label="Carton"
                 name={`cartonId.${row}`}
-                choices={cartons}
-                defaultValue={typedOr(`cartonId.${row}`, carton.supplyId)}
-                error={problems[`cartonId.${row}`]}
+                choices={withStored(cartons, textOf(`cartonId.${row}`))}
+                defaultValue={textOf(`cartonId.${row}`)}
+                error={problemOf(`cartonId.${row}`)}
               />
             </li>
           ))}
         </ol>
         <Field
+          label="The bare piece weighs"
+          name="mass"
+          size="short"
+          hint="370 g, 1 lb 10 oz; kept with the item type"
+          defaultValue={textOf("mass")}
+          error={problemOf("mass")}
+        />
+        <Field
           label="Holds from"
           name="effectiveFrom"
           type="date"
           size="short"
-          defaultValue={typedOr("effectiveFrom", today)}
-          error={problems["effectiveFrom"]}
+          defaultValue={textOf("effectiveFrom")}
+          error={problemOf("effectiveFrom")}
         />
-        <Field label="Note" name="note" size="rows" defaultValue={typedOr("note", "")} />
+        <Field label="Note" name="note" size="rows" defaultValue={textOf("note")} error={problemOf("note")} />
       </div>
+      <CardComesTo live={live} ground={ground} money={money} />
       <Button type="submit" tone="primary" isDisabled={isBusy}>
         Save as a new version
       </Button>
     </form>
   );
+
+  /** The list with what stands in the row, where that is no longer to be chosen: nothing is replaced unseen. */
+  function withStored(choices: readonly Choice[], id: string): readonly Choice[] {
+    const stored = ground.supplies.get(id);
+    if (stored === undefined || choices.some(({ value }) => value === id)) return choices;
+    return [{ value: id, words: `${stored.name} (no longer used)` }, ...choices];
+  }
 }
+
+/** Fields that the live sum reads. */
+const LIVE_FIELD = /^(?:mass$|(?:amount|supplyId|per|upTo|cartonId)\.)/;
+const TAKES_FIELD = /^(?:supplyId|cartonId)\./;

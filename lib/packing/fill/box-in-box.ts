@@ -22,3 +22,21 @@ export function boxInBox(
   const block = cartonOutside(inner.inside, inner.boardUm);
   return cartonRoom(outer, { block, ml: blockVolume(block), thisSideUp: asked.thisSideUp }, asked.gapUm);
 }
+
+/**
+ * The least inside of an outer carton that leaves a gap all round an inner one, as it stands.
+ *
+ * @param inner - inside of the inner carton and thickness of its board, in micrometres
+ * @param gapUm - gap asked for on every side, in micrometres, zero or more
+ * @returns inside sizes in micrometres
+ * @throws RangeError if the board is below zero
+ * @see computed from the geometry
+ * @example leastOuter({ inside: cube8, boardUm: 0 }, 25400).heightUm // 254000, which is 10 in
+ */
+export function leastOuter(
+  inner: { readonly inside: Block; readonly boardUm: number },
+  gapUm: number,
+): Block {
+  const { lengthUm, widthUm, heightUm } = cartonOutside(inner.inside, inner.boardUm);
+  return { lengthUm: lengthUm + 2 * gapUm, widthUm: widthUm + 2 * gapUm, heightUm: heightUm + 2 * gapUm };
+}

@@ -1,5 +1,5 @@
 import { bodyVolume, hollowVolume } from "#lib/packing/piece/body-volume";
-import type { Hollow, Piece, PieceBody } from "#lib/packing/piece/piece";
+import type { Hollow, Piece, PieceBody, StickingOut } from "#lib/packing/piece/piece";
 import { bodyBlock } from "#lib/packing/piece/piece-block";
 
 /** What is wrong with a description: the place of the measure, and what to do about it in plain words. */
@@ -120,12 +120,26 @@ function shapeProblems(piece: Piece): readonly PieceProblem[] {
   const { body } = piece;
   const block = bodyBlock(body);
   const longest = Math.max(block.lengthUm, block.widthUm, block.heightUm);
-  const long = piece.stickingOut.flatMap(({ outUm, part }, index): PieceProblem[] => {
-    if (outUm <= 2 * longest) return [];
-    const words = `The ${part === "other" ? "part" : part} sticks out more than twice as far as the piece is long: check its unit.`;
-    return [{ field: `stickingOut.${index}.outUm`, kind: "too-long", words }];
-  });
+  const long = piece.stickingOut.flatMap((part, index) =>
+    tooLong(part, longest).map(([size, said]): PieceProblem => {
+      return { field: `stickingOut.${index}.${size}`, kind: "too-long", words: said };
+    }),
+  );
   if (body.kind !== "stemmed" || body.stem.acrossUm <= body.foot.acrossUm) return long;
   const words = "The stem is wider than the foot: describe the piece as a cylinder.";
   return [...long, { field: "body.stem.acrossUm", kind: "stem-too-wide", words }];
+}
+
+/** What sticks out may be long, like a pan's handle; but a handle does not run along further than the piece. */
+function tooLong(
+  { part, outUm, alongUm }: StickingOut,
+  longest: number,
+): readonly (readonly ["outUm" | "alongUm", string])[] {
+  const name = part === "other" ? "part" : part;
+  const out = `The ${name} sticks out more than twice as far as the piece is long: check its unit.`;
+  const along = `The ${name} runs along further than the piece is long: check its unit, or count it into the sizes of the piece.`;
+  return [
+    ...(outUm > 2 * longest ? [["outUm", out] as const] : []),
+    ...(part !== "other" && alongUm > longest ? [["alongUm", along] as const] : []),
+  ];
 }

@@ -17,6 +17,9 @@ import type { RecipeCarton } from "#lib/packing/recipe-version";
 import { type SetRoom, setRoom } from "#lib/packing/set/set-room";
 import { amountOfUnits } from "#lib/units/amount";
 
+/** Below, beside and above. */
+const PLACES_OF_FILL = 3;
+
 /** A recipe as geometry and habits would have it, ready to be saved and corrected. An estimate, not a promise. */
 export type DraftedRecipe = {
   readonly kind: "drafted";
@@ -110,7 +113,7 @@ function loadSteps(
   return [...(divider ? [divider] : []), ...fill];
 }
 
-/** The inner carton in the outer one: the carton itself, the fill in the gap, and the outer tape. */
+/** The inner carton in the outer one: the base, the carton itself, the rest of the fill in the gap, the outer tape. */
 function nestedSteps(
   { piece, carton, habits, supplies, measures }: DraftRequest,
   outer: DraftCarton,
@@ -120,9 +123,13 @@ function nestedSteps(
   if (room.kind !== "fits") return { kind: room.kind, cartonId: outer.supplyId, around: "carton", room };
   const ml = blockVolume(cartonOutside(carton.inside, carton.boardUm));
   const load = { block: room.turned, ml, baseUm: habits.boxGapUm, name: "the inner carton" };
+  const fill = supplies.fill ? fillSteps(outer.inside, load, supplies.fill, habits, measures) : [];
+  // Fill that goes below, beside and above: the carton is stood on the first of the three.
+  const below = fill.length === PLACES_OF_FILL ? 1 : 0;
   const steps = [
+    ...fill.slice(0, below),
     innerCarton(carton),
-    ...(supplies.fill ? fillSteps(outer.inside, load, supplies.fill, habits, measures) : []),
+    ...fill.slice(below),
     ...(supplies.seal ? [sealStep(outer, "the outer carton", supplies.seal, habits, measures)] : []),
   ];
   return { kind: "nested", steps };

@@ -27,6 +27,7 @@ const card: RateCard = {
 };
 const choices = { ...SMALL_CHOICES, steps: promiseSteps(card) };
 const zones = [{ zone: "near", share: 1 }];
+const NO_PRICES = { masses: new Map(), book: new Map(), replacement: new Map() };
 const mug = { itemTypeId: "mug", pieces: 1, style: null, bareMg: null, cartonId: null };
 
 describe("the question at listing time", () => {
@@ -48,7 +49,7 @@ describe("the question at listing time", () => {
 
 describe("the answer at listing time", () => {
   it("has the postage as the steps' prices by their odds", () => {
-    const answer = listingAnswer(mug, choices, { card, zones });
+    const answer = listingAnswer(mug, choices, NO_PRICES, { card, zones });
     // Mug 370 g and a gram for each unit of its card and carton: certainly under 1 lb but for the guess's spread.
     const odds = answer.outlook?.steps[0]?.odds ?? 0;
     expect(answer.postageMinor).toBeCloseTo(500 * odds + 700 * (1 - odds), 0);
@@ -58,13 +59,37 @@ describe("the answer at listing time", () => {
   });
 
   it("goes by the bare weight typed, and by the carton chosen", () => {
-    const heavy = listingAnswer({ ...mug, bareMg: 800_000, cartonId: "cube-8" }, choices, { card, zones });
+    const heavy = listingAnswer({ ...mug, bareMg: 800_000, cartonId: "cube-8" }, choices, NO_PRICES, {
+      card,
+      zones,
+    });
     expect(heavy.outlook?.promise?.label).toBe("2 lb");
-    expect(heavy.draft.cartons[0]?.supplyId).toBe("cube-8");
+    expect(heavy.cartonId).toBe("cube-8");
+  });
+
+  it("has the materials of its card and its carton at their cost in the books and bought again", () => {
+    // A third of a sheet at 6, 3 ft of tape at 1 and a carton at 80 and at 90, in 1/10,000 cent: 85 and 95.
+    const prices = (carton: number) =>
+      new Map([
+        ["tissue", 60_000],
+        ["tape", 10_000],
+        ["cube-12", carton],
+      ]);
+    const terms = { masses: new Map(), book: prices(800_000), replacement: prices(900_000) };
+    const { cost } = listingAnswer(mug, choices, terms, { card, zones });
+    expect(cost).toEqual({
+      book: { cost: 850_000, unknown: [] },
+      replacement: { cost: 950_000, unknown: [] },
+    });
+    expect(listingAnswer(mug, choices, NO_PRICES, { card, zones }).cost.book.unknown).toEqual([
+      "tissue",
+      "tape",
+      "cube-12",
+    ]);
   });
 
   it("says what was never weighed instead of a promise", () => {
-    const answer = listingAnswer({ ...mug, itemTypeId: "vase" }, choices, { card, zones });
+    const answer = listingAnswer({ ...mug, itemTypeId: "vase" }, choices, NO_PRICES, { card, zones });
     expect(listingFinding(answer, { measures: "imperial", hasSteps: true })).toBe(
       "No promise yet: Bud vase was never weighed.",
     );
@@ -72,7 +97,7 @@ describe("the answer at listing time", () => {
   });
 
   it("names the weights where there is no rate card", () => {
-    const answer = listingAnswer(mug, SMALL_CHOICES, { card: null, zones: [] });
+    const answer = listingAnswer(mug, SMALL_CHOICES, NO_PRICES, { card: null, zones: [] });
     expect(listingFinding(answer, { measures: "imperial", hasSteps: false })).toContain("9 times in 10.");
   });
 });

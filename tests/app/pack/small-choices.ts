@@ -74,5 +74,6 @@ export const SMALL_CHOICES: PackingChoices = {
   weights: learnedWeights([], day("2026-03-10")).known,
   steps: [],
   promiseShare: 0.9,
+  newestLine: 0,
   likely: [{ itemTypeId: "mug", pieces: 1, style: "paper", cartonId: "cube-12", zoneId: "near" }],
 };

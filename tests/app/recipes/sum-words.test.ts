@@ -30,6 +30,14 @@ describe("what a parcel by a card comes to, in words", () => {
     expect(words).toContain("Never weighed: mug. A price is missing: paper, cube-8.");
   });
 
+  it("says why there is no carton in it", () => {
+    const none = sum(427, 204, { cartons: [] });
+    expect(sumWords(none, nameOf, METRIC)).toContain("about 427 g, without a carton, as none is named.");
+    expect(sumWords(none, nameOf, METRIC, "as its row does not count")).toContain(
+      "without a carton, as its row does not count.",
+    );
+  });
+
   it("holds the other styles against it", () => {
     const others = [
       { style: "bubble" as const, sum: sum(529, 246) },

@@ -77,8 +77,20 @@ describe("parseSizes", () => {
     expect(parseSizes(text, "imperial")).toMatchObject({ um });
   });
 
-  it.each(["12", "12 x", "x 9", "1 x 2 x 3 x 4", "12 x 0 x 8", "big"])("does not read %j", (text) => {
-    expect(parseSizes(text, "imperial")).toEqual({ kind: "unreadable", text });
+  it.each(["12", "12 x", "x 9", "1 x 2 x 3 x 4", "big"])("does not read %j", (text) => {
+    expect(parseSizes(text, "imperial")).toEqual({ kind: "unreadable", text, hasZero: false });
+  });
+
+  it.each(["12 x 0 x 8", "0 x 4 cm", "4 x 0.0"])("says of %j that a size is zero", (text) => {
+    expect(parseSizes(text, "imperial")).toEqual({ kind: "unreadable", text, hasZero: true });
+  });
+
+  // 4 in are 101.6 mm.
+  it("reads each size in the unit behind it", () => {
+    expect(parseSizes("4 in x 10 cm", "metric")).toMatchObject({ um: [101_600, 100_000] });
+    expect(parseSizes("30 cm x 20 x 10", "imperial")).toMatchObject({ um: [300_000, 200_000, 100_000] });
+    expect(parseSizes("10 cm x 4 in x 2", "imperial").kind).toBe("unreadable");
+    expect(parseSizes("4 in x 2 x 10 cm", "imperial").kind).toBe("unreadable");
   });
 });
 

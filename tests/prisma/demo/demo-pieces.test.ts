@@ -18,7 +18,7 @@ const shelf = draftShelf(
     supplyOfStarter(supply, position),
   ),
 );
-const choice = { pieces: 1, cartonId: null, cushion: null, preferred: [] };
+const choice = { pieces: 1, cartonId: null, isDouble: false, cushion: null, preferred: [] };
 
 describe("the pieces of the demo shop", () => {
   it("are described for every item type that it sells", () => {

@@ -49,11 +49,13 @@ const PILE = 1000;
  *
  * @returns the day of the last count
  */
-export async function countedShop(db: Database, takes: number, weeks = MUGS.length): Promise<Day> {
-  await saveRecipe(db, mugCard("card", [fillStep("fill", 11)]), "2026-01-01T08:00:00.000Z");
-  await countPaper(db, PILE, { on: FIRST_COUNT });
-  await weeksOf(db, { from: FIRST_COUNT, pile: PILE, weeks, takes });
-  return addDays(FIRST_COUNT, 7 * weeks);
+export async function countedShop(db: Database, takes: number, firstCount = FIRST_COUNT): Promise<Day> {
+  const effectiveFrom = addDays(firstCount, -60);
+  const card = mugCard("card", [fillStep("fill", 11)], { effectiveFrom });
+  await saveRecipe(db, card, `${effectiveFrom}T08:00:00.000Z`);
+  await countPaper(db, PILE, { on: firstCount });
+  await weeksOf(db, { from: firstCount, pile: PILE, weeks: MUGS.length, takes });
+  return addDays(firstCount, 7 * MUGS.length);
 }
 
 /** So many more weeks of mugs packed by the card, each with its count on the next Monday. */

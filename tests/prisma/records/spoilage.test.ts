@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
 import { recordCount } from "#prisma/records/counts";
-import { movementsOf, reverseMovement } from "#prisma/records/movements";
-import { recordSpoilage, type Spoilage } from "#prisma/records/spoilage";
+import { movementsOf, newestLine as newestLineOf, reverseMovement } from "#prisma/records/movements";
+import { recordSpoilage, type Spoilage, takeBackSpoilage } from "#prisma/records/spoilage";
 import { stockOf } from "#prisma/records/supplies";
 import { type ShopFixture, shopFixture } from "./shop-fixture";
 
@@ -28,8 +28,8 @@ function torn(changes: Partial<Spoilage> = {}): Spoilage {
 }
 
 /** The key of a form that is shown now. */
-async function newestLine(): Promise<number> {
-  return (await movementsOf(shop.db, "paper", { limit: 1 }))[0]?.id ?? 0;
+function newestLine(): Promise<number> {
+  return newestLineOf(shop.db);
 }
 
 async function paperInStock(): Promise<number | undefined> {
@@ -39,8 +39,8 @@ async function paperInStock(): Promise<number | undefined> {
 describe("a spoilage", () => {
   it("is booked once however often its form is sent", async () => {
     const sent = torn({ shownAfter: await newestLine() });
-    expect(await recordSpoilage(shop.db, sent, by)).toEqual({ kind: "spoilt" });
-    expect(await recordSpoilage(shop.db, sent, by)).toEqual({ kind: "already-spoilt" });
+    expect(await recordSpoilage(shop.db, sent, by)).toMatchObject({ kind: "spoilt" });
+    expect(await recordSpoilage(shop.db, sent, by)).toMatchObject({ kind: "already-spoilt" });
     expect(await paperInStock()).toBe(units(-4));
   });
 
@@ -54,7 +54,7 @@ describe("a spoilage", () => {
   it("that is alike is booked again from a form that was shown anew", async () => {
     await recordSpoilage(shop.db, torn({ shownAfter: await newestLine() }), by);
     const again = torn({ shownAfter: await newestLine() });
-    expect(await recordSpoilage(shop.db, again, by)).toEqual({ kind: "spoilt" });
+    expect(await recordSpoilage(shop.db, again, by)).toMatchObject({ kind: "spoilt" });
     expect(await paperInStock()).toBe(units(-8));
   });
 
@@ -62,10 +62,10 @@ describe("a spoilage", () => {
     const key = await newestLine();
     await recordSpoilage(shop.db, torn({ shownAfter: key }), by);
     const other = torn({ amount: units(5), typedValue: "5", shownAfter: key });
-    expect(await recordSpoilage(shop.db, other, by)).toEqual({ kind: "spoilt-since" });
+    expect(await recordSpoilage(shop.db, other, by)).toMatchObject({ kind: "spoilt-since" });
     expect(await paperInStock()).toBe(units(-4));
     const shownAnew = { ...other, shownAfter: await newestLine() };
-    expect(await recordSpoilage(shop.db, shownAnew, by)).toEqual({ kind: "spoilt" });
+    expect(await recordSpoilage(shop.db, shownAnew, by)).toMatchObject({ kind: "spoilt" });
     expect(await paperInStock()).toBe(units(-9));
   });
 
@@ -73,7 +73,7 @@ describe("a spoilage", () => {
     const sent = torn({ shownAfter: await newestLine() });
     await recordSpoilage(shop.db, sent, by);
     await reverseMovement(shop.db, await newestLine(), "not torn", by);
-    expect(await recordSpoilage(shop.db, sent, by)).toEqual({ kind: "already-spoilt" });
+    expect(await recordSpoilage(shop.db, sent, by)).toMatchObject({ kind: "already-spoilt" });
     expect(await paperInStock()).toBe(0);
   });
 
@@ -89,8 +89,52 @@ describe("a spoilage", () => {
       { ...by, now: "2026-03-10T12:01:00.000Z" },
     );
     const later = { ...by, now: "2026-03-10T12:02:00.000Z" };
-    expect(await recordSpoilage(shop.db, sent, later)).toEqual({ kind: "spoilt" });
+    expect(await recordSpoilage(shop.db, sent, later)).toMatchObject({ kind: "spoilt" });
     expect(await paperInStock()).toBe(units(46));
+  });
+
+  it("names its line, and that of the loss that holds it back", async () => {
+    const key = await newestLine();
+    const booked = { movementId: expect.any(Number) };
+    const first = await recordSpoilage(shop.db, torn({ shownAfter: key }), by);
+    expect(first).toMatchObject(booked);
+    expect(first).toMatchObject({ movementId: await newestLine() });
+    const other = await recordSpoilage(shop.db, torn({ amount: units(1) }), by);
+    const held = await recordSpoilage(shop.db, torn({ amount: units(9), shownAfter: key }), by);
+    expect(held).toEqual({ kind: "spoilt-since", movementId: "movementId" in other && other.movementId });
+    const again = await recordSpoilage(shop.db, torn({ shownAfter: key }), by);
+    expect(again).toEqual({ kind: "already-spoilt", movementId: "movementId" in first && first.movementId });
+  });
+
+  it("that fell before the newest count names its own line, not the one that balances it", async () => {
+    await recordCount(
+      shop.db,
+      { id: "c", supplyId: "paper", amount: units(50), method: "number", typed: "50", note: null },
+      by,
+    );
+    const late = await recordSpoilage(shop.db, torn({ on: "2026-03-09" }), by);
+    const lines = await movementsOf(shop.db, "paper", { limit: 2 });
+    const loss = lines.find(({ cause }) => cause === "spoilt");
+    expect(lines).toHaveLength(2);
+    expect(late).toEqual({ kind: "spoilt", movementId: loss?.id });
+  });
+
+  it("is taken back once by its line, and a line that is no loss is not", async () => {
+    await recordCount(
+      shop.db,
+      { id: "c", supplyId: "paper", amount: units(50), method: "number", typed: "50", note: null },
+      by,
+    );
+    const count = await newestLine();
+    const later = { ...by, now: "2026-03-10T12:01:00.000Z" };
+    await recordSpoilage(shop.db, torn(), later);
+    const loss = await newestLine();
+    expect(await paperInStock()).toBe(units(46));
+    expect(await takeBackSpoilage(shop.db, count, later)).toEqual({ kind: "not-found" });
+    expect(await takeBackSpoilage(shop.db, loss, later)).toEqual({ kind: "reversed" });
+    expect(await takeBackSpoilage(shop.db, loss, later)).toEqual({ kind: "already-reversed" });
+    expect(await takeBackSpoilage(shop.db, await newestLine(), later)).toEqual({ kind: "not-found" });
+    expect(await paperInStock()).toBe(units(50));
   });
 
   it("of a supply that is not there says so", async () => {

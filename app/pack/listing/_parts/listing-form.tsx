@@ -2,7 +2,10 @@ import { CUSHION_STYLES } from "#lib/packing/recipe-version";
 import { Button } from "../../../_parts/button";
 import { ChoiceField } from "../../../_parts/choice-field";
 import { Field } from "../../../_parts/field";
+import { FRAILTIES } from "../../../recipes/piece-fields";
+import { PIECE_FORMS } from "../../../recipes/piece-forms";
 import type { PackingChoices } from "../../packing-choices";
+import { NEW_PIECE } from "../sizes-question";
 import styles from "./listing.module.css";
 
 type ListingFormProps = {
@@ -12,7 +15,10 @@ type ListingFormProps = {
   readonly problems: ReadonlyMap<string, string>;
 };
 
-/** What is known of the piece; a plain form, so that it works at once. */
+/**
+ * What is known of the piece; a plain form, so that it works at once. The sizes show where something new is asked
+ * about: the style sheet does that, so that they are there without scripts too.
+ */
 export function ListingForm({ choices, typed, problems }: ListingFormProps) {
   const cartons = choices.supplies.filter(({ kind }) => kind === "carton");
   return (
@@ -20,16 +26,43 @@ export function ListingForm({ choices, typed, problems }: ListingFormProps) {
       <ChoiceField
         label="What is it?"
         name="type"
-        choices={choices.itemTypes.map(({ id, name }) => ({ value: id, words: name }))}
-        defaultValue={typed("type")}
+        choices={[
+          { value: NEW_PIECE, words: "something new: by its sizes" },
+          ...choices.itemTypes.map(({ id, name }) => ({ value: id, words: name })),
+        ]}
+        defaultValue={typed("type") || (choices.itemTypes[0]?.id ?? NEW_PIECE)}
         error={problems.get("type")}
       />
+      <fieldset className={styles.sizes}>
+        <legend>Its form and sizes</legend>
+        <ChoiceField
+          label="It is"
+          name="form"
+          choices={PIECE_FORMS}
+          defaultValue={typed("form") || "round"}
+          error={problems.get("form")}
+        />
+        <Field
+          label="Outer sizes, handle and spout included"
+          name="sizes"
+          defaultValue={typed("sizes")}
+          hint="the height last: 4 x 4 x 5 in, 10 x 12 cm"
+          error={problems.get("sizes")}
+        />
+        <ChoiceField
+          label="How frail it is"
+          name="frailty"
+          choices={FRAILTIES}
+          defaultValue={typed("frailty") || "usual"}
+          error={problems.get("frailty")}
+        />
+      </fieldset>
       <Field
         label="Bare weight of one"
         name="bare"
         size="short"
         defaultValue={typed("bare")}
-        hint="empty: as usual"
+        hint="370 g, 13 oz; empty: as usual"
         error={problems.get("bare")}
       />
       <Field
@@ -49,15 +82,17 @@ export function ListingForm({ choices, typed, problems }: ListingFormProps) {
           ...CUSHION_STYLES.map((style) => ({ value: style, words: style })),
         ]}
         defaultValue={typed("style")}
+        error={problems.get("style")}
       />
       <ChoiceField
         label="Carton"
         name="carton"
         choices={[
-          { value: "", words: "by the card" },
+          { value: "", words: "the one that suits" },
           ...cartons.map(({ id, name }) => ({ value: id, words: name })),
         ]}
         defaultValue={typed("carton")}
+        error={problems.get("carton")}
       />
       <Button type="submit" tone="primary">
         What can I promise?

@@ -1,10 +1,8 @@
 "use client";
 
-import { useId } from "react";
 import { parseMass } from "#lib/units/mass";
-import { classList } from "../../../_parts/class-list";
+import { ChoiceField } from "../../../_parts/choice-field";
 import { Field } from "../../../_parts/field";
-import field from "../../../_parts/field.module.css";
 import type { PackingChoices } from "../../packing-choices";
 import type { PackingDraft } from "../../packing-draft";
 import { piecesProblem, type SeveralRow } from "../several-rows";
@@ -27,10 +25,11 @@ export function SeveralRowFields({ row, number, choices, draft, onChange }: Seve
   const isUnread = row.scale.trim() !== "" && parseMass(row.scale, choices.measures).kind === "unreadable";
   return (
     <li className={styles.row} aria-label={`Parcel ${number}`}>
-      <Select
+      <ChoiceField
         label="What"
+        size="short"
         value={row.itemTypeId}
-        choices={[{ id: "", name: "no parcel" }, ...choices.itemTypes]}
+        choices={[{ value: "", words: "no parcel" }, ...choices.itemTypes.map(named)]}
         onChange={(itemTypeId) => onChange({ itemTypeId })}
       />
       <Field
@@ -42,10 +41,11 @@ export function SeveralRowFields({ row, number, choices, draft, onChange }: Seve
         onChange={(pieces) => onChange({ pieces })}
         {...(problem === null ? {} : { error: problem })}
       />
-      <Select
+      <ChoiceField
         label="Carton"
+        size="short"
         value={row.cartonId}
-        choices={[{ id: "", name: likely === undefined ? "by the card" : likely.name }, ...cartons]}
+        choices={[{ value: "", words: likely?.name ?? "by the card" }, ...cartons.map(named)]}
         onChange={(cartonId) => onChange({ cartonId })}
       />
       <Field
@@ -65,32 +65,6 @@ export function SeveralRowFields({ row, number, choices, draft, onChange }: Seve
   );
 }
 
-type SelectProps = {
-  readonly label: string;
-  readonly value: string;
-  readonly choices: readonly { readonly id: string; readonly name: string }[];
-  readonly onChange: (id: string) => void;
-};
-
-function Select({ label, value, choices, onChange }: SelectProps) {
-  const id = useId();
-  return (
-    <div className={classList(field.field, field.short)}>
-      <label htmlFor={id} className={field.label}>
-        {label}
-      </label>
-      <select
-        id={id}
-        className={field.input}
-        value={value}
-        onChange={(event) => onChange(event.target.value)}
-      >
-        {choices.map((choice) => (
-          <option key={choice.id} value={choice.id}>
-            {choice.name}
-          </option>
-        ))}
-      </select>
-    </div>
-  );
+function named({ id, name }: { readonly id: string; readonly name: string }) {
+  return { value: id, words: name };
 }

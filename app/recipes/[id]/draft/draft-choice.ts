@@ -12,6 +12,8 @@ export type DraftChoice = {
   readonly pieces: number;
   /** null: the smallest that leaves the cushion */
   readonly cartonId: string | null;
+  /** whether that carton stands in an outer one */
+  readonly isDouble: boolean;
   /** null: as the habits ask for this piece */
   readonly cushion: { readonly um: number; readonly typed: string } | null;
   /** supplies to take before others of their material */
@@ -44,17 +46,21 @@ export function readDraftChoice(
       .string()
       .refine((id) => cartonIds.includes(id), "Choose a carton that is in use and has its sizes.")
       .optional(),
+    boxes: z.enum(["one", "two"], "Choose one carton, or a box in a box.").default("one"),
     cushion: lengthTyped(measures)
       .refine(({ um }) => um <= LARGEST_CUSHION_UM, "At most 30 cm (12 in): check its unit.")
       .optional(),
   });
   const read = form.safeParse(query);
   if (!read.success) return { kind: "refused", problems: problemsOf(read.error) };
-  const { pieces, carton = null, cushion = null } = read.data;
+  const { pieces, carton = null, boxes, cushion = null } = read.data;
   const preferred = Object.entries(query).flatMap(([name, value]) =>
     name.startsWith("use.") && isMaterial(name.slice("use.".length)) ? [value] : [],
   );
-  return { kind: "choice", choice: { pieces, cartonId: carton, cushion, preferred } };
+  return {
+    kind: "choice",
+    choice: { pieces, cartonId: carton, isDouble: boxes === "two", cushion, preferred },
+  };
 }
 
 /**

@@ -1,7 +1,13 @@
 import type { CartonRoom } from "#lib/packing/fill/carton-room";
 import type { SupplyJob } from "#lib/packing/recipe/chosen-supplies";
 import type { SmallestDraft, TightCarton } from "#lib/packing/recipe/smallest-draft";
-import { formatLength, MICROMETRES_PER_INCH, micrometres } from "#lib/units/length";
+import {
+  bareLengthUnit,
+  formatLength,
+  formatSizes,
+  MICROMETRES_PER_INCH,
+  micrometres,
+} from "#lib/units/length";
 import type { Measures } from "#lib/units/measures";
 
 /** Tight cartons that are offered beside a draft. */
@@ -73,9 +79,10 @@ export function acceptable(tight: readonly TightCarton[]): readonly TightCarton[
  *
  * @param draft what came of it
  * @param nameOf the name of a supply
+ * @param measures the shop's measures
  * @returns a sentence; empty for a draft
  */
-export function refusalWords(draft: SmallestDraft, nameOf: NameOf): string {
+export function refusalWords(draft: SmallestDraft, nameOf: NameOf, measures: Measures): string {
   switch (draft.kind) {
     case "drafted":
       return "";
@@ -83,6 +90,8 @@ export function refusalWords(draft: SmallestDraft, nameOf: NameOf): string {
       return draft.tight.length === 0
         ? "No carton in use has its sizes written down: add them under Supplies."
         : "No carton in use leaves the cushion that is asked for: take a larger one, or accept less for this card.";
+    case "no-outer":
+      return noOuterWords(draft, nameOf, measures);
     case "unsuited-supply":
       return `${nameOf(draft.supplyId)} was taken for ${JOB_WORDS[draft.job]}, but its sizes or its use unit do not say enough: complete it under Supplies.`;
     case "piece-problems":
@@ -90,6 +99,46 @@ export function refusalWords(draft: SmallestDraft, nameOf: NameOf): string {
     default:
       return draft satisfies never;
   }
+}
+
+/** The inside that would do is rounded up to a half inch or half a centimetre: cartons come no finer. */
+const CARTON_STEP_UM: Readonly<Record<Measures, number>> = {
+  imperial: MICROMETRES_PER_INCH / 2,
+  metric: 5_000,
+};
+
+function noOuterWords(
+  { carton, least, gapUm }: Extract<SmallestDraft, { readonly kind: "no-outer" }>,
+  nameOf: NameOf,
+  measures: Measures,
+): string {
+  const step = CARTON_STEP_UM[measures];
+  const sides = [least.lengthUm, least.widthUm, least.heightUm].map((um) =>
+    micrometres(Math.ceil(um / step) * step),
+  );
+  const gap = formatLength(micrometres(Math.round(gapUm)), measures);
+  const size = `${formatSizes(sides, measures)} ${bareLengthUnit(measures)}`;
+  return `No carton in use goes round ${nameOf(carton.supplyId)} with ${gap} all round. One of ${size} inside or more would do: add it under Supplies, or draft with one carton.`;
+}
+
+/**
+ * What a draft is packed in, with the room that it leaves.
+ *
+ * @param draft the draft
+ * @param nameOf the name of a supply
+ * @param measures the shop's measures
+ * @returns "In Carton 12 × 9 × 8, which leaves 2.36 in on its tightest side; 2 in is asked for."
+ */
+export function cartonWords(
+  { recipe, carton, outer }: Extract<SmallestDraft, { readonly kind: "drafted" }>,
+  nameOf: NameOf,
+  measures: Measures,
+): string {
+  const leaves = ({ leavesUm, askedUm }: CartonRoom): string =>
+    `${leftCushion(leavesUm, measures)} on its tightest side; ${formatLength(micrometres(Math.round(askedUm)), measures)} is asked for`;
+  const inner = `In ${nameOf(carton.supplyId)}, which leaves ${leaves(recipe.room)}.`;
+  if (outer === null) return inner;
+  return `${inner} Round it ${nameOf(outer.carton.supplyId)}, with a gap of ${leaves(outer.room)}.`;
 }
 
 /**

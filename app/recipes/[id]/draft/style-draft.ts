@@ -38,6 +38,7 @@ export function styleDraft(
       measures,
     },
     cartons,
+    choice.isDouble ? shelf.cartons : null,
   );
 }
 

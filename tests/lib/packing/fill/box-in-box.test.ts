@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { boxInBox } from "#lib/packing/fill/box-in-box";
+import { boxInBox, leastOuter } from "#lib/packing/fill/box-in-box";
 import { inches } from "../bench-shop";
 
 const cube = (side: number) => ({ lengthUm: inches(side), widthUm: inches(side), heightUm: inches(side) });
@@ -27,5 +27,25 @@ describe("boxInBox", () => {
     const flat = { lengthUm: inches(14), widthUm: inches(8), heightUm: inches(8) };
     expect(boxInBox(tall, flat, asked).kind).toBe("does-not-fit");
     expect(boxInBox(tall, flat, { ...asked, thisSideUp: false }).kind).toBe("fits");
+  });
+});
+
+describe("leastOuter", () => {
+  // By hand: board of 1/8 in makes 8 in into 8 1/4 in flat and 8 1/2 in high; 1 in of gap on both sides adds 2 in.
+  it("adds two walls or four flaps and the gap on both sides", () => {
+    const inch = 25_400;
+    const board = inch / 8;
+    expect(leastOuter({ inside: cube(8), boardUm: board }, inch)).toEqual({
+      lengthUm: 10.25 * inch,
+      widthUm: 10.25 * inch,
+      heightUm: 10.5 * inch,
+    });
+  });
+
+  it("is the smallest that fits: a hair less is too tight", () => {
+    const inner = { inside: cube(8), boardUm: 4_000 };
+    const least = leastOuter(inner, asked.gapUm);
+    expect(boxInBox(inner, least, asked).kind).toBe("fits");
+    expect(boxInBox(inner, { ...least, heightUm: least.heightUm - 2 }, asked).kind).toBe("too-tight");
   });
 });

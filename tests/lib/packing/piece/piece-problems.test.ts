@@ -63,6 +63,13 @@ describe("pieceProblems", () => {
     expect(kinds({ body: jar })).toEqual(["body.stem.acrossUm: stem-too-wide"]);
   });
 
+  it("finds a handle longer than the piece, but lets a pan have its long handle", () => {
+    const handle = { part: "handle", where: "left", outUm: inches(1), alongUm: inches(10) } as const;
+    expect(kinds({ stickingOut: [handle] })).toEqual(["stickingOut.0.alongUm: too-long"]);
+    expect(kinds({ stickingOut: [{ ...handle, outUm: inches(7), alongUm: inches(1) }] })).toEqual([]);
+    expect(kinds({ stickingOut: [{ ...handle, part: "other" }] })).toEqual([]);
+  });
+
   it("says of every problem what to do, as a sentence", () => {
     const problems = pieceProblems({ ...mug, lid: part(9, 1), hollows: [{ kind: "volume", ml: 5000 }] });
     expect(problems).toHaveLength(2);

@@ -153,7 +153,7 @@ describe("draftedRecipe", () => {
     const double = drafted({ outer: bench.cartonOf(14, 14, 14) });
     const single = drafted();
     const added = double.steps.slice(single.steps.length);
-    expect(added.map(({ job }) => job)).toEqual(["box", "fill", "fill", "fill", "seal"]);
+    expect(added.map(({ job }) => job)).toEqual(["fill", "box", "fill", "fill", "seal"]);
     expect(double.steps.filter(({ job }) => job === "seal")).toHaveLength(2);
     expect(double.cartons).toEqual([{ upTo: 1, supplyId: "carton-14-14-14" }]);
     expect(double.mass.mg).toBeGreaterThan(single.mass.mg);
@@ -179,6 +179,7 @@ describe("draftedRecipe", () => {
             ...bench.mug,
             body: { kind: "cylinder", acrossUm, heightUm } as const,
             hollows: [],
+            stickingOut: bench.mug.stickingOut.map((part) => ({ ...part, alongUm: heightUm })),
           };
           const supplies = chosenSupplies(style, shelf);
           const set = drafted({ piece, pieces, supplies, carton });

@@ -60,3 +60,40 @@ describe("a draft in the smallest carton", () => {
     });
   });
 });
+
+describe("a draft of a box in a box", () => {
+  const boarded = (side: number) => ({ ...cube(side), boardUm: 4_000 });
+
+  // By hand: the inner carton is the 9 in cube of above. Board of 4 mm makes it 9.31 in flat and 9.63 in high; 1 in of
+  // gap on both sides asks for 11.31 x 11.31 x 11.63 in.
+  it("takes the smallest inner carton with its cushion, and the smallest that leaves the gap round it", () => {
+    const cartons = [16, 12, 11, 10, 9, 8].map(boarded);
+    const draft = smallestDraft(request, cartons, cartons);
+    expect(draft).toMatchObject({
+      kind: "drafted",
+      carton: { supplyId: "carton-9-9-9" },
+      outer: { carton: { supplyId: "carton-12-12-12" }, room: { kind: "fits" } },
+      recipe: { cartons: [{ upTo: 1, supplyId: "carton-12-12-12" }] },
+    });
+    const steps = draft.kind === "drafted" ? draft.recipe.steps : [];
+    expect(steps.filter(({ job }) => job === "seal").map(({ words }) => words.slice(0, 23))).toEqual([
+      "Close the inner carton ",
+      "Close the outer carton ",
+    ]);
+    expect(steps.filter(({ supplyId }) => supplyId === "carton-9-9-9")).toHaveLength(1);
+    const gap = draft.kind === "drafted" ? (draft.outer?.room.leavesUm ?? 0) : 0;
+    expect(gap / MICROMETRES_PER_INCH).toBeCloseTo((12 - 9 - 4 * (4 / 25.4)) / 2, 2);
+  });
+
+  it("says which inside would do where none goes round it", () => {
+    const draft = smallestDraft(request, [boarded(9)], [9, 10, 11].map(boarded));
+    expect(draft).toMatchObject({ kind: "no-outer", carton: { supplyId: "carton-9-9-9" } });
+    const least = draft.kind === "no-outer" ? draft.least : { lengthUm: 0, widthUm: 0, heightUm: 0 };
+    expect(least.lengthUm / MICROMETRES_PER_INCH).toBeCloseTo(11.31, 2);
+    expect(least.heightUm / MICROMETRES_PER_INCH).toBeCloseTo(11.63, 2);
+  });
+
+  it("does not look for an outer carton before there is an inner one", () => {
+    expect(smallestDraft(request, [cube(4)], [cube(20)]).kind).toBe("no-carton");
+  });
+});

@@ -3,7 +3,6 @@ import { cardSum } from "#lib/packing/card-sum";
 import type { SmallestDraft } from "#lib/packing/recipe/smallest-draft";
 import type { CushionStyle } from "#lib/packing/recipe-version";
 import type { Day } from "#lib/units/day";
-import { formatLength, micrometres } from "#lib/units/length";
 import { formatMass } from "#lib/units/mass";
 import type { Shop } from "#prisma/records/shop";
 import { RecordForm } from "../../../../_parts/record-form";
@@ -12,7 +11,7 @@ import { costWords } from "../../../cost-words";
 import { styleTitle } from "../../../style-title";
 import { keepDraft } from "../actions";
 import { type DraftQuery, draftAddress } from "../draft-choice";
-import { acceptable, leftCushion, leftOutWords, refusalWords, tightWords } from "../draft-words";
+import { acceptable, cartonWords, leftCushion, leftOutWords, refusalWords, tightWords } from "../draft-words";
 import { keptDraft } from "../kept-draft";
 import type { DraftGround } from "../read-draft";
 import styles from "./draft.module.css";
@@ -41,7 +40,9 @@ export function DraftColumn(props: DraftColumnProps) {
   return (
     <Section title={styleTitle(style)} id={style} rule="strong">
       <p>
-        {draft.kind === "drafted" ? cartonLine(draft, nameOf, shop.measures) : refusalWords(draft, nameOf)}
+        {draft.kind === "drafted"
+          ? cartonWords(draft, nameOf, shop.measures)
+          : refusalWords(draft, nameOf, shop.measures)}
       </p>
       {near.map((each) => (
         <p key={each.cartonId} className={styles.small}>
@@ -109,7 +110,8 @@ function Drafted({ style, draft, ground, pieces, shop, today, nameOf }: DraftedP
         </div>
       </dl>
       <p className={styles.small}>
-        With the carton and some papers. Bought again: the cheapest pack on offer, without delivery.
+        With {draft.outer === null ? "the carton" : "both cartons"} and some papers. Bought again: the
+        cheapest pack on offer, without delivery.
         {unknown.length === 0 ? "" : ` Never weighed and left out: ${unknown.map(nameOrPiece).join(", ")}.`}
         {guessed.length === 0 ? "" : ` Reckoned from its board: ${guessed.map(nameOf).join(", ")}.`}
         {unpriced(sum.replacement.unknown, "no price on offer")}
@@ -126,15 +128,4 @@ function Drafted({ style, draft, ground, pieces, shop, today, nameOf }: DraftedP
   function unpriced(ids: readonly string[], why: string): string {
     return ids.length === 0 ? "" : ` Left out, ${why}: ${ids.map(nameOf).join(", ")}.`;
   }
-}
-
-/** "In Carton 12 × 9 × 8, which leaves 2.36 in on its tightest side; 2 in is asked for." */
-function cartonLine(
-  { recipe, carton }: DraftedProps["draft"],
-  nameOf: DraftedProps["nameOf"],
-  measures: Shop["measures"],
-): string {
-  const leaves = leftCushion(recipe.room.leavesUm, measures);
-  const asked = formatLength(micrometres(Math.round(recipe.room.askedUm)), measures);
-  return `In ${nameOf(carton.supplyId)}, which leaves ${leaves} on its tightest side; ${asked} is asked for.`;
 }

@@ -14,6 +14,11 @@ type DraftOptionsProps = {
   readonly usualCushion: string;
 };
 
+const BOXES = [
+  { value: "one", words: "no, one carton" },
+  { value: "two", words: "yes, with an outer carton round it" },
+];
+
 /** What the draft is made with: pieces, carton, cushion, and which supply where the shop has several of a material. */
 export function DraftOptions({ ground, query, usualCushion }: DraftOptionsProps) {
   const { shelf, supplies, reading } = ground;
@@ -37,11 +42,18 @@ export function DraftOptions({ ground, query, usualCushion }: DraftOptionsProps)
         error={problems["pieces"]}
       />
       <ChoiceField
-        label="Carton"
+        label={query["boxes"] === "two" ? "Inner carton" : "Carton"}
         name="carton"
         choices={[{ value: "", words: "the smallest that leaves the cushion" }, ...cartons]}
         defaultValue={query["carton"] ?? ""}
         error={problems["carton"]}
+      />
+      <ChoiceField
+        label="Box in a box"
+        name="boxes"
+        choices={BOXES}
+        defaultValue={query["boxes"] ?? "one"}
+        error={problems["boxes"]}
       />
       <Field
         label={`Cushion, if not ${usualCushion}`}

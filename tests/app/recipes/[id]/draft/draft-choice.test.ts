@@ -11,7 +11,7 @@ describe("what a draft is asked with", () => {
   it("is one piece in the smallest carton with the usual cushion where nothing was asked", () => {
     expect(readDraftChoice({}, CARTONS, "imperial")).toEqual({
       kind: "choice",
-      choice: { pieces: 1, cartonId: null, cushion: null, preferred: [] },
+      choice: { pieces: 1, cartonId: null, isDouble: false, cushion: null, preferred: [] },
     });
   });
 
@@ -20,6 +20,7 @@ describe("what a draft is asked with", () => {
       style: "paper",
       pieces: "6",
       carton: "cube-12",
+      boxes: "two",
       cushion: "1.28 in",
       "use.tissue": "white",
       "use.silk": "no-material",
@@ -28,6 +29,7 @@ describe("what a draft is asked with", () => {
       choice: {
         pieces: 6,
         cartonId: "cube-12",
+        isDouble: true,
         cushion: { um: 32_512, typed: "1.28 in" },
         preferred: ["white"],
       },
@@ -38,6 +40,7 @@ describe("what a draft is asked with", () => {
     [{ pieces: "0" }, "pieces", /whole number from 1 to 24/],
     [{ pieces: "two" }, "pieces", /whole number/],
     [{ carton: "gone" }, "carton", /Choose a carton/],
+    [{ boxes: "three" }, "boxes", /one carton, or a box in a box/],
     [{ cushion: "soft" }, "cushion", /“soft” can’t be read/],
     [{ cushion: "2 ft" }, "cushion", /check its unit/],
   ])("is refused by its field: %o", (query, field, words) => {

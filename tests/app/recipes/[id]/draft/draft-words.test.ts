@@ -51,10 +51,27 @@ describe("why there is no draft", () => {
   });
 
   it("names the way out", () => {
-    expect(refusalWords({ kind: "no-carton", tight: [] }, nameOf)).toMatch(/under Supplies/);
-    expect(refusalWords({ kind: "no-carton", tight: [tight("cube-8", 1)] }, nameOf)).toMatch(/accept less/);
-    expect(refusalWords({ kind: "unsuited-supply", job: "seal", supplyId: "Brown tape" }, nameOf)).toBe(
+    expect(refusalWords({ kind: "no-carton", tight: [] }, nameOf, "imperial")).toMatch(/under Supplies/);
+    expect(refusalWords({ kind: "no-carton", tight: [tight("cube-8", 1)] }, nameOf, "imperial")).toMatch(
+      /accept less/,
+    );
+    expect(
+      refusalWords({ kind: "unsuited-supply", job: "seal", supplyId: "Brown tape" }, nameOf, "imperial"),
+    ).toBe(
       "Brown tape was taken for closing the carton, but its sizes or its use unit do not say enough: complete it under Supplies.",
+    );
+  });
+
+  // By hand: 11.31 x 11.31 x 11.63 in, each up to the next half inch.
+  it("says which carton would go round the inner one", () => {
+    const least = { lengthUm: inch(11.31), widthUm: inch(11.31), heightUm: inch(11.63) };
+    const carton = { supplyId: "cube-9", inside: least, boardUm: 4_000, massMg: null };
+    const draft = { kind: "no-outer" as const, carton, least, gapUm: inch(1), tight: [] };
+    expect(refusalWords(draft, nameOf, "imperial")).toBe(
+      "No carton in use goes round Carton 9 with 1 in all round. One of 11½ × 11½ × 12 in inside or more would do: add it under Supplies, or draft with one carton.",
+    );
+    expect(refusalWords(draft, nameOf, "metric")).toContain(
+      "2.5 cm all round. One of 29 × 29 × 30 cm inside",
     );
   });
 
