@@ -12,6 +12,7 @@ const ARROWS: Readonly<Record<string, readonly string[]>> = {
   forecast: ["units", "statistics"],
   replenishment: ["units", "statistics", "forecast"],
   optimisation: ["units"],
+  cartons: ["units", "statistics", "packing", "postage", "optimisation"],
   purchasing: ["units", "statistics", "forecast", "replenishment", "optimisation"],
 };
 

@@ -11,6 +11,7 @@ const THIS_WEEK: Screen = { href: "/", name: "This week" };
 const PACK: Screen = { href: "/pack", name: "Pack" };
 const PARCELS: Screen = { href: "/parcels", name: "Parcels" };
 const SUPPLIES: Screen = { href: "/supplies", name: "Supplies" };
+const CARTONS: Screen = { href: "/cartons", name: "Cartons" };
 const RECIPES: Screen = { href: "/recipes", name: "Recipes" };
 const OUTLOOK: Screen = { href: "/outlook", name: "Outlook" };
 const BUYING: Screen = { href: "/buying", name: "Buying" };
@@ -18,9 +19,21 @@ const POSTAGE: Screen = { href: "/postage", name: "Postage" };
 const IMPORT: Screen = { href: "/setup/import", name: "Import" };
 const SETUP: Screen = { href: "/setup", name: "Setup" };
 
-const ON_THE_DESK = [THIS_WEEK, PACK, PARCELS, SUPPLIES, RECIPES, OUTLOOK, BUYING, POSTAGE, IMPORT, SETUP];
+const ON_THE_DESK = [
+  THIS_WEEK,
+  PACK,
+  PARCELS,
+  SUPPLIES,
+  CARTONS,
+  RECIPES,
+  OUTLOOK,
+  BUYING,
+  POSTAGE,
+  IMPORT,
+  SETUP,
+];
 const ON_THE_TABS = [THIS_WEEK, PACK, SUPPLIES];
-const BEHIND_MORE = [PARCELS, RECIPES, OUTLOOK, BUYING, POSTAGE, IMPORT, SETUP];
+const BEHIND_MORE = [PARCELS, CARTONS, RECIPES, OUTLOOK, BUYING, POSTAGE, IMPORT, SETUP];
 
 /** The way to every screen: one row at the top of a desk, four tabs at the foot of a phone. */
 export function Navigation() {

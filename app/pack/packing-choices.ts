@@ -7,6 +7,7 @@ import type { Day } from "#lib/units/day";
 import type { Measures } from "#lib/units/measures";
 import type { UseUnit } from "#lib/units/use-unit";
 import type { Substitute } from "#prisma/records/substitutes";
+import type { UseFirstOffer } from "./use-first-offers";
 
 export type SupplyChoice = {
   readonly id: string;
@@ -57,6 +58,8 @@ export type PackingChoices = {
   readonly likely: readonly LikelyChoice[];
   /** The shop's own rules for what stands in for what. */
   readonly substitutes: readonly Substitute[];
+  /** Cartons to use up first, with what goes in them. */
+  readonly useFirst: readonly UseFirstOffer[];
   /** What past parcels say about weights. */
   readonly weights: KnownWeights;
   /** Weight steps of the rate card that holds today; none where the shop has no card. */

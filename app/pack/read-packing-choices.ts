@@ -1,5 +1,5 @@
 import { describedSupply } from "#lib/packing/described-supply";
-import { CUSHION_STYLES, type CushionStyle, type RecipeVersion } from "#lib/packing/recipe-version";
+import type { RecipeVersion } from "#lib/packing/recipe-version";
 import { holdsOn } from "#lib/postage/card-on";
 import { addDays } from "#lib/units/day";
 import { formatSizes, micrometres } from "#lib/units/length";
@@ -22,6 +22,8 @@ import type { ShopNow } from "../_parts/shop-now";
 import { likelyChoices } from "./likely-choices";
 import type { ItemTypeChoice, LikelyChoice, PackingChoices, SupplyChoice } from "./packing-choices";
 import { promiseSteps } from "./promise-steps";
+import { readUseFirst } from "./read-use-first";
+import { styleFrom } from "./style-from";
 
 /** Parcels looked at for what was chosen last, and days for what is packed most. */
 const PARCELS_LOOKED_AT = 120;
@@ -87,6 +89,7 @@ export async function readPackingChoices(
     recipes: recipes.map(recipeVersion),
     likely: likelyChoices(recent.flatMap(recentChoice)),
     substitutes,
+    useFirst: await readUseFirst({ db, shop }, { supplies, stock, itemTypes }),
     weights,
     steps: promiseSteps(cards.find((card) => holdsOn(card, today))?.card ?? null),
     promiseShare: shop.promisePerMille / 1000,
@@ -138,8 +141,4 @@ function recentChoice(parcel: ParcelSummary): (LikelyChoice & { unusual: boolean
       unusual: parcel.unusual,
     },
   ];
-}
-
-function styleFrom(text: string): CushionStyle {
-  return CUSHION_STYLES.find((style) => style === text) ?? "mixed";
 }

@@ -3,7 +3,8 @@ import type { PlanAnswer } from "#lib/purchasing/plan/purchase-plan";
 import type { Day } from "#lib/units/day";
 import type { Database } from "#prisma/client";
 import { keepPlan, planOf } from "#prisma/records/purchase-plans";
-import { PlanStopped, planInProcess } from "../solver/plan-in-process";
+import { planInProcess } from "../solver/plan-in-process";
+import { WorkStopped } from "../solver/work-in-process";
 import { PlanQueue } from "./plan-queue";
 import { planSecondsHere } from "./plan-seconds";
 
@@ -43,7 +44,7 @@ function newPlans(): Plans {
     settle: async (hash, outcome) => {
       const place = places.get(hash);
       places.delete(hash);
-      if (place === undefined || outcome instanceof PlanStopped) return;
+      if (place === undefined || outcome instanceof WorkStopped) return;
       // Not lost: the screen says it in place of the plan.
       if (outcome instanceof Error) failed.set(hash, { message: outcome.message, at: Date.now() });
       else

@@ -34,7 +34,7 @@ export async function keepSupply(
 }
 
 /** The place of a new supply: a readable id, at the end of the shelf. */
-function newPlace(name: string, supplies: readonly Supply[]): Pick<Supply, "id" | "position"> {
+function newPlace(name: string, supplies: readonly Supply[]): Pick<Supply, "id" | "position" | "useFirst"> {
   const position = Math.max(-1, ...supplies.map((supply) => supply.position)) + 1;
   return {
     id: newSlug(
@@ -42,5 +42,6 @@ function newPlace(name: string, supplies: readonly Supply[]): Pick<Supply, "id" 
       supplies.map((supply) => supply.id),
     ),
     position,
+    useFirst: false,
   };
 }

@@ -1,13 +1,14 @@
 import { MATERIALS } from "#lib/packing/material";
 import { unitsOf } from "#lib/units/amount";
-import { bareLengthUnit, formatLength, formatSizes, micrometres } from "#lib/units/length";
-import { formatMass, milligrams } from "#lib/units/mass";
+import { formatLength, micrometres } from "#lib/units/length";
 import type { Measures } from "#lib/units/measures";
 import { USE_UNITS, type UseUnit, unitWord } from "#lib/units/use-unit";
 import { goalOf } from "#prisma/records/buying-terms";
 import type { Supply } from "#prisma/records/supplies";
 import type { FormField } from "../_parts/form-field";
 import { promiseChoices, promiseValue } from "../setup/promise";
+import { asTyped, blockText, massText } from "./as-typed";
+import { cartonFields } from "./carton-fields";
 import { MATERIAL_WORDS } from "./material-words";
 import { SUPPLY_KINDS } from "./supply-form";
 
@@ -25,7 +26,6 @@ const USE_UNIT_WORDS: Readonly<Record<UseUnit, string>> = {
 const ROLLS = ["bubble", "tape", "paper", "other"];
 const LAYERED = ["bubble", "paper", "other"];
 const PILES = ["tissue", "paper", "other"];
-const CARTONS = ["carton"];
 const MATERIAL_KINDS = SUPPLY_KINDS.filter((kind) => kind !== "carton");
 const SHEETS_OF_A_REAM = 500;
 const DIGITS_KEPT = 5;
@@ -176,38 +176,6 @@ function rollFields(supply: Supply | null, measures: Measures): FormField[] {
   ];
 }
 
-function cartonFields(supply: Supply | null, measures: Measures): FormField[] {
-  return [
-    {
-      name: "wall",
-      label: "Wall",
-      kind: "choice",
-      value: supply?.wall ?? "single",
-      choices: [
-        { value: "single", words: "single wall" },
-        { value: "double", words: "double wall" },
-      ],
-      onlyFor: CARTONS,
-    },
-    {
-      name: "rating",
-      label: "Rating as printed",
-      kind: "text",
-      value: supply?.rating ?? "",
-      hint: "32 ECT, 200 psi",
-      onlyFor: CARTONS,
-    },
-    {
-      name: "ratedMass",
-      label: "Largest gross weight as printed",
-      kind: "text",
-      value: massText(supply?.ratedMassMg, measures),
-      hint: "65 lb",
-      onlyFor: CARTONS,
-    },
-  ];
-}
-
 function lastFields(supply: Supply | null): FormField[] {
   const note: FormField = { name: "note", label: "Note", kind: "lines", value: supply?.note ?? "" };
   if (supply === null) return [note];
@@ -247,11 +215,6 @@ function keepingFields({ goal, goalPerMille, shelfLifeDays, lastUseOn }: Supply)
   ];
 }
 
-/** What was typed, where it names its unit; a bare number would be read anew if the shop's measures changed. */
-function asTyped(typed: string | null | undefined, written: string): string {
-  return typed != null && /[a-z"'″′]$/i.test(typed.trim()) ? typed : written;
-}
-
 /** Every digit that the stored amount has, so that saving again changes nothing. */
 function amountText(supply: Supply | null, column: "countAmount" | "fullAmount"): string {
   const value = supply?.[column] ?? null;
@@ -260,13 +223,6 @@ function amountText(supply: Supply | null, column: "countAmount" | "fullAmount")
   return `${Number(units.toFixed(DIGITS_KEPT))} ${unitWord(supply.useUnit, units)}`.trim();
 }
 
-function massText(mg: number | null | undefined, measures: Measures): string {
-  return mg == null ? "" : formatMass(milligrams(mg), measures);
-}
-
 function sizesText(supply: Supply | null, measures: Measures): string {
-  const sizes = [supply?.lengthUm, supply?.widthUm, supply?.heightUm]
-    .filter((um) => um != null)
-    .map(micrometres);
-  return sizes.length === 0 ? "" : `${formatSizes(sizes, measures)} ${bareLengthUnit(measures)}`;
+  return blockText([supply?.lengthUm, supply?.widthUm, supply?.heightUm], measures);
 }

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { flutesOf } from "#lib/cartons/board/board-caliper";
 import { isMaterial } from "#lib/packing/material";
 import type { Measures } from "#lib/units/measures";
 import { isUseUnit, type UseUnit } from "#lib/units/use-unit";
@@ -14,11 +15,11 @@ import {
   wholeNumber,
 } from "../_parts/typed-fields";
 import { promiseOf } from "../setup/promise";
+import { type CartonParts, cartonDisagreements, type Disagreement } from "./carton-disagreements";
 
 /** Kinds of supply, in the order in which the form offers them. */
 export const SUPPLY_KINDS = ["tissue", "paper", "bubble", "tape", "carton", "fill", "other"] as const;
 
-const CARTON_SIZES = 3;
 const MOST_SHELF_DAYS = 3_650;
 
 /** A goal of its own; left out where the shop's counts. */
@@ -29,12 +30,21 @@ const promiseTyped = z.string().transform((value, context) => {
   return z.NEVER;
 });
 
+/** Flutes of a board: "C", "BC". */
+const flutesTyped = z.string().transform((text, context) => {
+  const flutes = flutesOf(text);
+  if (flutes !== null) return flutes.join("");
+  context.addIssue({
+    code: "custom",
+    message: `“${text}” names no board. Write its flutes: E, B, C or A; BC for double wall.`,
+  });
+  return z.NEVER;
+});
+
 /** The fields that must agree with one another. */
-type SupplyParts = {
-  readonly kind: (typeof SUPPLY_KINDS)[number];
+type SupplyParts = CartonParts & {
   readonly countUnit?: string | undefined;
   readonly countAmount?: unknown;
-  readonly sizes?: { readonly um: readonly number[] } | undefined;
   readonly core?: { readonly um: number } | undefined;
   readonly full?: { readonly um: number } | undefined;
   readonly fullAmount?: unknown;
@@ -70,9 +80,12 @@ export function supplyForm(unit: UseUnit, measures: Measures) {
         .transform(Number)
         .optional(),
       pileHeight: lengthTyped(measures).optional(),
-      wall: z.enum(["single", "double"]).optional(),
+      wall: z.enum(["single", "double", "triple"]).optional(),
       rating: z.string().trim().max(60).optional(),
       ratedMass: massTyped(measures).optional(),
+      flutes: flutesTyped.optional(),
+      outside: sizesTyped(measures).optional(),
+      board: z.enum(["new", "reused"]).optional(),
       promise: promiseTyped.optional(),
       shelfLife: wholeNumber(1, MOST_SHELF_DAYS).optional(),
       lastUseOn: dayText.optional(),
@@ -86,16 +99,11 @@ export function supplyForm(unit: UseUnit, measures: Measures) {
     });
 }
 
-type Disagreement = readonly [field: string, message: string];
-
 /** What no field can see alone: parts that need one another. */
 function disagreements(supply: SupplyParts): Disagreement[] {
-  const isUnsizedCarton = supply.kind === "carton" && supply.sizes?.um.length !== CARTON_SIZES;
   return [
     ...halfFilled(supply, ["countUnit", "countAmount"], "the word and what is in one, or neither"),
-    ...(isUnsizedCarton
-      ? [["sizes", "A carton needs its three inside sizes, like 12 x 9 x 8."] as const]
-      : []),
+    ...(supply.kind === "carton" ? cartonDisagreements(supply) : []),
     ...rollDisagreements(supply),
     ...halfFilled(supply, ["pileSheets", "pileHeight"], "the sheets and the height of the pressed pile"),
   ];

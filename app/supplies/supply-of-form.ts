@@ -15,10 +15,10 @@ type ReadSupply = z.output<ReturnType<typeof supplyForm>>;
  * filled in is no guess any more.
  *
  * @param read the form as read
- * @param kept what the form does not ask: the id, the place on the shelf
+ * @param kept what the form does not ask: the id, the place on the shelf, whether it is used up first
  * @returns the supply to save
  */
-export function supplyOfForm(read: ReadSupply, kept: Pick<Supply, "id" | "position">): Supply {
+export function supplyOfForm(read: ReadSupply, kept: Pick<Supply, "id" | "position" | "useFirst">): Supply {
   return {
     ...PLAIN_SUPPLY,
     ...kept,
@@ -69,7 +69,15 @@ function cartonOf(read: ReadSupply) {
     wall: read.wall ?? "single",
     rating: read.rating ?? null,
     ratedMassMg: read.ratedMass?.mg ?? null,
+    flutes: read.flutes ?? null,
+    ...outsideOf(read),
+    boardUsed: read.board === "reused",
   };
+}
+
+function outsideOf({ outside }: ReadSupply) {
+  const [outsideLengthUm = null, outsideWidthUm = null, outsideHeightUm = null] = outside?.um ?? [];
+  return { outsideLengthUm, outsideWidthUm, outsideHeightUm, outsideTyped: outside?.typed ?? null };
 }
 
 /** Thickness of one sheet from a pile of known number. */

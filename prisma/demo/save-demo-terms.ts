@@ -24,11 +24,14 @@ import { saveRateCard } from "#prisma/records/rate-cards";
 import { recipesOf, saveRecipe } from "#prisma/records/recipes";
 import { saveShop } from "#prisma/records/shop";
 import { saveOffer, saveSupplier } from "#prisma/records/suppliers";
-import { saveSupply } from "#prisma/records/supplies";
+import { saveSupply, suppliesOf } from "#prisma/records/supplies";
 import { saveZone } from "#prisma/records/zones";
 import { copyStarter } from "#prisma/starter/copy-starter";
 import { STARTER_SUPPLIES, starterSupply } from "#prisma/starter/starter-supplies";
 import { supplyOfStarter } from "#prisma/starter/supply-of-starter";
+
+/** As printed on the demo's cartons. */
+const DEMO_STAMP = "32 ECT";
 
 /**
  * Saves all of the demo shop that is no event: settings, zones, closed days, item types and recipes from
@@ -56,6 +59,7 @@ export async function saveDemoTerms(db: Database, calendar: DemoCalendar, now: I
   await saveNewMugRecipe(db, calendar, now);
   const idle = starterSupply(DEMO_IDLE_CARTON);
   await saveSupply(db, supplyOfStarter(idle, STARTER_SUPPLIES.indexOf(idle)));
+  await saveCartonStamps(db);
   await saveBuying(db, calendar);
   for (const { days, ...event } of DEMO_EVENTS) {
     await savePlannedEvent(db, { ...event, ...calendar[days] });
@@ -104,5 +108,12 @@ async function saveBuying(db: Database, calendar: DemoCalendar): Promise<void> {
     const before = demoPrice({ ...offer, breaks: [] }, 1, calendar.firstDay, calendar);
     await saveOffer(db, { ...row, priceMinor: before }, calendar.firstDay);
     await saveOffer(db, { ...row, priceMinor: offer.priceMinor }, calendar.priceRiseDay);
+  }
+}
+
+/** All of the demo's cartons bear the same stamp. */
+async function saveCartonStamps(db: Database): Promise<void> {
+  for (const supply of await suppliesOf(db)) {
+    if (supply.kind === "carton") await saveSupply(db, { ...supply, rating: DEMO_STAMP, flutes: "C" });
   }
 }

@@ -26,6 +26,7 @@ import { RecordingMessages } from "./recording-messages";
 import { SpoiltAtBench } from "./spoilt-at-bench";
 import { StockAsOf } from "./stock-as-of";
 import { TypeChips } from "./type-chips";
+import { UseFirstOffer } from "./use-first-offer";
 import { WeightBeside } from "./weight-beside";
 
 type PackingDeskProps = {
@@ -82,6 +83,7 @@ export function PackingDesk({ choices: choicesRead, readAt, correcting }: Packin
       ) : null}
       <PackingSentence draft={draft} choices={choices} onChange={change} />
       <CartonDetails draft={draft} choices={choices} onChange={change} />
+      {isNew ? <UseFirstOffer draft={draft} choices={choices} onChange={change} /> : null}
       {readAt === undefined ? null : (
         <StockAsOf
           readAt={readAt}

@@ -71,6 +71,7 @@ export const SMALL_CHOICES: PackingChoices = {
     ],
   })),
   substitutes: [],
+  useFirst: [],
   weights: learnedWeights([], day("2026-03-10")).known,
   steps: [],
   promiseShare: 0.9,

@@ -4,7 +4,7 @@ import { supplyOfForm } from "#app/supplies/supply-of-form.ts";
 import { amountOfUnits } from "#lib/units/amount";
 import { PLAIN_SUPPLY } from "#prisma/records/plain-supply";
 
-const PLACE = { id: "s", position: 3 };
+const PLACE = { id: "s", position: 3, useFirst: false };
 
 /** Fields with a problem, in the order found. */
 function problemFields(typed: Record<string, string>): PropertyKey[] {
