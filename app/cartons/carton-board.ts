@@ -1,4 +1,5 @@
 import { boardCaliper, flutesOf } from "#lib/cartons/board/board-caliper";
+import { timesSingleWall } from "#lib/cartons/board/board-weight";
 import { packedOutside } from "#lib/cartons/board/charged-size";
 import { type CartonRating, type CartonWall, readCartonRating } from "#lib/cartons/strength/carton-rating";
 import type { Block } from "#lib/packing/block";
@@ -38,7 +39,7 @@ export type SizedCarton = {
  *
  * @param supply a carton
  * @param bulgeUm how far each wall bows out when packed, where the outside was not measured
- * @param boardPoundsPerSquareFoot board weight of cartons that were never weighed
+ * @param boardPoundsPerSquareFoot weight of single wall, for cartons that were never weighed
  * @returns null where its inside sizes are not known
  */
 export function sizedCarton(
@@ -59,7 +60,7 @@ export function sizedCarton(
     outside: measured ?? packedOutside(inside, { boardUm, bulgeUm }),
     isOutsideMeasured: measured !== null,
     boardUm,
-    massMg: supply.massMg ?? cartonMass(inside, boardPoundsPerSquareFoot),
+    massMg: supply.massMg ?? cartonMass(inside, boardPoundsPerSquareFoot * timesSingleWall(wall)),
     isMassGuess: supply.massMg === null,
     rating: known ?? USUAL_RATING[wall],
     isRatingKnown: known !== null,

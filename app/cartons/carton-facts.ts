@@ -18,6 +18,7 @@ import type { Measures } from "#lib/units/measures";
 import { formatVolume } from "#lib/units/volume";
 import { movingWords } from "./ageing-words";
 import { type ShopWords, valueText } from "./choice-words";
+import { pileWords } from "./pile-words";
 import type { ShelfCarton } from "./shelf-carton";
 
 /** A fact with its name. */
@@ -85,10 +86,15 @@ function strengthFacts(carton: ShelfCarton, measures: Measures, grossMg: number 
   return [
     {
       name: "Bears",
-      words: `${pounds(row.grossPounds)} gross, up to ${row.unitedInches} in of length, width and height together${fragile.kind === "limit" ? `; fragile goods ${pounds(fragile.pounds)}` : "; no fragile goods"}${worn}${unknown}`,
+      words: `${pounds(row.grossPounds)} gross, up to ${formatLength(micrometres(row.unitedInches * MICROMETRES_PER_INCH), measures)} of length, width and height together${fragile.kind === "limit" ? `; fragile goods ${pounds(fragile.pounds)}` : "; no fragile goods"}${worn}${unknown}`,
     },
     ...handlingFact(grossMg, measures),
-    ...stackFact(grossMg, { compression: cartonCompression({ rating, inside, boardUm }), percent, measures }),
+    ...stackFact(grossMg, {
+      compression: cartonCompression({ rating, inside, boardUm }),
+      percent,
+      measures,
+      outsideHeightUm: carton.outside.heightUm,
+    }),
   ];
 }
 
@@ -115,6 +121,7 @@ function stackFact(
     readonly compression: ReturnType<typeof cartonCompression>;
     readonly percent: number;
     readonly measures: Measures;
+    readonly outsideHeightUm: number;
   },
 ): Fact[] {
   if (of.compression === null || grossMg === null) return [];
@@ -129,7 +136,7 @@ function stackFact(
   return [
     {
       name: "Stack",
-      words: `${stack.cartons} high for a month in a dry room, at ${each} each and half of the strength kept back: a rough figure; a damp or crooked pile bears far less`,
+      words: `${pileWords(stack.cartons, of.outsideHeightUm)} for a month in a dry room, at ${each} each and half of the strength kept back: a rough figure; a damp or crooked pile bears far less`,
     },
   ];
 }

@@ -2,9 +2,9 @@ import type { CartonChoice } from "#lib/cartons/choice/carton-choice";
 import type { CutDown } from "#lib/cartons/choice/cut-down";
 import type { LeftOutReason } from "#lib/cartons/choice/left-out";
 import type { LoadLimit } from "#lib/cartons/strength/load-limit";
-import { ratioText } from "#lib/postage/ratio";
-import { formatLength, micrometres } from "#lib/units/length";
-import { formatMass, milligrams } from "#lib/units/mass";
+import { ratioNumber, ratioText } from "#lib/postage/ratio";
+import { formatLength, MICROMETRES_PER_INCH, micrometres } from "#lib/units/length";
+import { formatMass, MILLIGRAMS_PER_POUND, milligrams } from "#lib/units/mass";
 import type { Measures } from "#lib/units/measures";
 import { formatMoney } from "#lib/units/money";
 
@@ -75,7 +75,7 @@ export function cutWords(cut: CutDown, shop: ShopWords): string {
     cut.postageSavedValue !== null && cut.postageSavedValue > 0
       ? ` and ${valueText(cut.postageSavedValue, shop)} postage`
       : "";
-  const minutes = `about ${cut.minutes} minutes`;
+  const minutes = `about ${cut.minutes} ${cut.minutes === 1 ? "minute" : "minutes"}`;
   return `saves ${valueText(cut.fillSavedValue, shop)} of fill${postage}, ${lighter} of board; ${minutes}, a guess${cut.least === "bestFound" ? "; a lower cut may do" : ""}`;
 }
 
@@ -98,7 +98,7 @@ export function leftOutWords(reason: LeftOutReason, shop: ShopWords): string {
         ? "has no rating: an inner box, not one to send in"
         : "its board is too weak to send fragile goods in: an inner box";
     case "over":
-      return limitWords(reason.limit);
+      return limitWords(reason.limit, shop.measures);
     case "noPostage":
       return "no price is known for its size";
     case "notOnHand":
@@ -113,14 +113,23 @@ export function leftOutWords(reason: LeftOutReason, shop: ShopWords): string {
 }
 
 const MEASURE_WORDS: Readonly<Record<LoadLimit["measure"], string>> = {
-  weight: "lb gross",
-  unitedInches: "in of length, width and height together",
-  lengthAndGirth: "in of length and girth",
+  weight: "gross",
+  unitedInches: "of length, width and height together",
+  lengthAndGirth: "of length and girth",
 };
 
-function limitWords({ rule, measure, limit, actual }: LoadLimit): string {
+/** Limits are in pounds and inches, as they are printed; a metric shop reads what they come to beside it. */
+function limitWords({ rule, measure, limit, actual }: LoadLimit, measures: Measures): string {
   const who = rule === "certificate" ? "its rating" : "the post's rule for fragile goods";
-  return `${who} allows ${ratioText(limit)} ${MEASURE_WORDS[measure]}, this would be ${Number(actual.numerator / actual.denominator)} or more`;
+  const unit = measure === "weight" ? "lb" : "in";
+  // Rounded up: what is over by little must not read as the limit itself.
+  const tenths = (actual.numerator * 10n + actual.denominator - 1n) / actual.denominator;
+  const metric =
+    measure === "weight"
+      ? formatMass(milligrams(Math.floor(ratioNumber(limit) * MILLIGRAMS_PER_POUND)), measures)
+      : formatLength(micrometres(Math.floor(ratioNumber(limit) * MICROMETRES_PER_INCH)), measures);
+  const also = measures === "metric" ? ` (${metric})` : "";
+  return `${who} allows ${ratioText(limit)} ${unit}${also} ${MEASURE_WORDS[measure]}, this would be ${Number(tenths) / 10} ${unit}`;
 }
 
 type DoesNotFit = Extract<LeftOutReason, { readonly kind: "doesNotFit" }>["reason"]["kind"];

@@ -3,6 +3,7 @@ import type { LetGoWay } from "#lib/cartons/idle/let-go-ways";
 import type { KeepFigure } from "#lib/cartons/keeping/keep-figure";
 import { formatLength, micrometres } from "#lib/units/length";
 import { type ShopWords, valueText } from "./choice-words";
+import type { IdleAnswer } from "./idle-use";
 
 /** Names of what is spoken of. */
 export type IdleNames = {
@@ -28,7 +29,8 @@ export function couldWords(
   shop: ShopWords,
 ): string[] {
   const { all, withinStock, itemTypes } = use;
-  const of = `${asked.parcels} parcels of the last ${asked.days} days`;
+  if (asked.parcels === 0) return [`No other parcel of the last ${asked.days} days can be looked at.`];
+  const of = `${asked.parcels} ${asked.parcels === 1 ? "parcel" : "parcels"} of the last ${asked.days} days`;
   if (all.parcels === 0) return [`None of the ${of} would have fitted with its cushion.`];
   const types = itemTypes
     .slice(0, MOST_TYPES)
@@ -40,7 +42,7 @@ export function couldWords(
   const best =
     withinStock.parcels === 0
       ? "Taken as spent, it would have saved nothing on any of them: its size costs more fill and postage than it is worth."
-      : `Worth it for ${bestTypes(use, withinStock.parcels, names)}: ${valueText(withinStock.savesAsSpentValue, shop)} saved on these ${withinStock.parcels}, its price taken as spent.`;
+      : `Worth it for ${bestTypes(use, withinStock.parcels, names)}: ${valueText(withinStock.savesAsSpentValue, shop)} saved on ${withinStock.parcels === 1 ? "this one" : `these ${withinStock.parcels}`}, its price taken as spent.`;
   return [first, second, best];
 }
 
@@ -77,7 +79,7 @@ export function keepWords(figure: KeepFigure): string {
     return why[figure.reason];
   }
   if (figure.reason === "notUsed") {
-    return `Not used in a year: by its money alone none of the ${figure.letGo} is worth keeping. Room and a likely use decide as well.`;
+    return `Not used in a year: if that goes on, none of the ${figure.letGo} is worth keeping by its money alone. Room and a likely use decide as well.`;
   }
   if (figure.kind === "keep") {
     return figure.reason === "costsNothing"
@@ -85,6 +87,33 @@ export function keepWords(figure: KeepFigure): string {
       : `By the cost of holding it pays to keep all ${figure.keep}: they are used before keeping them costs more than buying again.`;
   }
   return `By the cost of holding it pays to keep ${figure.keep} and to let ${figure.letGo} go; room and a likely use decide as well.`;
+}
+
+/**
+ * What to do with a carton: used up where that saves, before it is thought of keeping or letting go.
+ *
+ * @param answer what could have gone in it, and the ways
+ * @param figure by the rule of retention
+ * @param names of item types and cartons
+ * @param shop how it writes sizes
+ * @returns a sentence first, then the ways
+ */
+export function idleAdvice(
+  { use, ways }: IdleAnswer,
+  figure: KeepFigure,
+  names: IdleNames,
+  shop: ShopWords,
+): { readonly first: string; readonly ways: readonly string[] } {
+  const isWorthIt = use.withinStock !== null && use.withinStock.parcels > 0;
+  const isLeft = figure.kind === "letGo" && figure.reason === "notUsed";
+  if (!(isWorthIt && isLeft)) {
+    return { first: keepWords(figure), ways: ways.map((way) => wayWords(way, names, shop)) };
+  }
+  const others = ways.filter(({ kind }) => kind !== "stopBuying" && kind !== "giveAway");
+  return {
+    first: "It was not used in a year: use it up on those first, and buy no more until it is gone.",
+    ways: others.map((way) => wayWords(way, names, shop)),
+  };
 }
 
 /**
@@ -102,7 +131,7 @@ export function wayWords(way: LetGoWay, names: IdleNames, shop: ShopWords): stri
         .slice(0, MOST_TYPES)
         .map(
           ({ heightUm, itemTypeIds, parcels }) =>
-            `${formatLength(micrometres(heightUm), shop.measures)} inside for ${itemTypeIds.map(names.typeOf).join(", ")} (${parcels} parcels)`,
+            `${formatLength(micrometres(heightUm), shop.measures)} inside for ${itemTypeIds.map(names.typeOf).join(", ")} (${parcels === 1 ? "one parcel" : `${parcels} parcels`})`,
         );
       return `Cut it down: to ${heights.join("; to ")}. Slit the corners, score, fold, trim the flaps: blade away from you.`;
     }

@@ -35,7 +35,11 @@ export async function serve({ folder, port: wanted, exactly, shared = NOT_SHARED
   });
   let port = 0;
   /** @type {Handler} */
-  const screens = async (request, response) => (await handler)(request, response);
+  const screens = async (request, response) => {
+    // On this machine no log-in stands before the buttons: no page elsewhere may show them as its own.
+    response.setHeader("content-security-policy", "frame-ancestors 'none'");
+    await (await handler)(request, response);
+  };
   /** @type {Handler} */
   const fromHere = async (request, response) => {
     const { method = "GET", url = "/", headers } = request;

@@ -3,7 +3,7 @@ import { MICROMETRES_PER_FOOT } from "#lib/units/length";
 import { MILLIGRAMS_PER_POUND, type Milligrams, milligrams } from "#lib/units/mass";
 
 /** Single wall board, from memory; weigh one carton once and overwrite. */
-export const SINGLE_WALL_POUNDS_PER_SQUARE_FOOT = 0.115;
+const SINGLE_WALL_POUNDS_PER_SQUARE_FOOT = 0.115;
 
 /**
  * A guess of the mass of a slotted carton, from its blank: (2 L + 2 W + 2 in) x (W + H) x board weight.

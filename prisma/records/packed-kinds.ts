@@ -22,8 +22,8 @@ type Row = {
 };
 
 /**
- * What was packed in a span of days, alike parcels together. Voided and unusual ones are left out, and those in a box in a
- * box, whose pieces say nothing of the outer carton.
+ * What was packed in a span of days, alike parcels together. Voided and unusual ones are left out, those in a box in a
+ * box, whose pieces say nothing of the outer carton, and those whose carton was cut down.
  *
  * @param db the database
  * @param span first and last day packed
@@ -43,6 +43,9 @@ export async function packedKinds(
       WHERE parcel."packedOn" BETWEEN ${span.from} AND ${span.to} AND parcel."voidedAt" IS NULL
         AND NOT parcel."unusual"
         AND (SELECT COUNT(*) FROM "ParcelCarton" WHERE "parcelId" = parcel."id") = 1
+        AND NOT EXISTS (
+          SELECT 1 FROM "ParcelCarton" WHERE "parcelId" = parcel."id" AND "cutHeightUm" IS NOT NULL
+        )
     )
     SELECT "pieces", "style", "cartonId", COUNT(*) AS "parcels", MAX("packedOn") AS "lastPackedOn"
     FROM sent WHERE "pieces" IS NOT NULL GROUP BY "pieces", "style", "cartonId"

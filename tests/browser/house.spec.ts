@@ -39,7 +39,8 @@ test("a phone is paired by its code, sees and is seen within seconds, and is sen
   const desk = await browser.newContext({ baseURL: server.url });
   const phone = await browser.newContext({ baseURL: house, viewport: PHONE });
   const devices = await desk.newPage();
-  await devices.goto("/setup/devices");
+  const shown = await devices.goto("/setup/devices");
+  expect(shown?.headers()["content-security-policy"]).toBe("frame-ancestors 'none'");
   await expect(devices.getByRole("heading", { level: 1 })).toHaveText("No other device is let in yet.");
 
   const pairing = await phone.newPage();

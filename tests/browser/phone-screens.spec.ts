@@ -31,6 +31,10 @@ for (const path of [
   "/supplies/count",
   "/supplies/tissue",
   "/supplies/new",
+  "/cartons",
+  "/cartons/fit",
+  "/cartons/range",
+  "/cartons/carton-14x14x10",
 ]) {
   screenTest(`${path} has no accessibility fault that axe finds and fits a phone`, async ({ page }) => {
     await expectSoundOnPhone(page, path);

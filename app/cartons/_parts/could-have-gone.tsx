@@ -2,7 +2,7 @@ import { addDays } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import type { ShopNow } from "../../_parts/shop-now";
 import { idleAnswer } from "../idle-use";
-import { couldWords, type IdleNames, keepWords, wayWords } from "../idle-words";
+import { couldWords, type IdleNames, idleAdvice } from "../idle-words";
 import type { CartonShelf } from "../read-carton-shelf";
 import { RECENT_DAYS, type RecentParcels } from "../read-recent-parcels";
 import type { ShelfCarton } from "../shelf-carton";
@@ -16,26 +16,28 @@ type CouldHaveGoneProps = {
 
 /** What of the recent parcels could have gone in a carton, how many to keep, and what else to do with it. */
 export function CouldHaveGone({ carton, shelf, recent, now }: CouldHaveGoneProps) {
-  const { use, ways } = idleAnswer(carton, shelf.cartons, recent.parcels, shelf.habits.boxGapUm);
+  const answer = idleAnswer(carton, shelf.cartons, recent.parcels, shelf.habits.boxGapUm, now.shop.measures);
   const names = idleNames(shelf);
-  const asked = { parcels: recent.parcels.length - use.wentInIt, days: RECENT_DAYS };
+  const advice = idleAdvice(answer, carton.idle.figure, names, now.shop);
+  const asked = { parcels: recent.parcels.length - answer.use.wentInIt, days: RECENT_DAYS };
   return (
     <>
-      {couldWords(use, asked, names, now.shop).map((words) => (
+      {couldWords(answer.use, asked, names, now.shop).map((words) => (
         <p key={words}>{words}</p>
       ))}
-      <p>{keepWords(carton.idle.figure)}</p>
-      {ways.length === 0 ? null : (
+      <p>{advice.first}</p>
+      {advice.ways.length === 0 ? null : (
         <ul>
-          {ways.map((way) => (
-            <li key={way.kind}>{wayWords(way, names, now.shop)}</li>
+          {advice.ways.map((words) => (
+            <li key={words}>{words}</li>
           ))}
         </ul>
       )}
       {recent.unknown === 0 ? null : (
         <p>
-          {recent.unknown} parcels since {formatDay(addDays(now.today, 1 - RECENT_DAYS))} are not looked at:
-          their pieces have no sizes or weight.
+          {recent.unknown === 1 ? "One parcel" : `${recent.unknown} parcels`} since{" "}
+          {formatDay(addDays(now.today, 1 - RECENT_DAYS))} {recent.unknown === 1 ? "is" : "are"} not looked
+          at: {recent.unknown === 1 ? "its" : "their"} pieces have no sizes or weight.
         </p>
       )}
     </>

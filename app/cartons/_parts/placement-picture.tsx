@@ -38,19 +38,23 @@ export function PlacementPicture({ inside, placement }: PlacementPictureProps) {
       up: turned.heightUm / unit,
     }),
   );
-  const pieces = placement.length === 1 ? "the piece" : `the ${placement.length} pieces`;
+  const isOne = placement.length === 1;
+  const where = (one: string, several: string) =>
+    isOne
+      ? `where the piece ${one} in the carton`
+      : `where the ${placement.length} pieces ${several} in the carton`;
   return (
     <div className={styles.views}>
       <View
         words="From above"
-        label={`From above: where ${pieces} lie in the carton`}
+        label={`From above: ${where("lies", "lie")}`}
         across={inside.lengthUm / unit}
         up={inside.widthUm / unit}
         pieces={above}
       />
       <View
         words="From the side"
-        label={`From the side: where ${pieces} stand in the carton`}
+        label={`From the side: ${where("stands", "stand")}`}
         across={inside.lengthUm / unit}
         up={inside.heightUm / unit}
         pieces={side}

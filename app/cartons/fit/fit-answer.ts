@@ -1,7 +1,6 @@
 import type { CandidateCarton } from "#lib/cartons/choice/candidate-carton";
 import { type CartonChoices, cartonChoices } from "#lib/cartons/choice/carton-choices";
 import { USUAL_STOCK_MARGIN_PER_MILLE } from "#lib/cartons/choice/choice-request";
-import { USUAL_CUT } from "#lib/cartons/choice/cut-terms";
 import { type DoubleBoxChoice, doubleBoxChoice } from "#lib/cartons/choice/double-box-choice";
 import type { PackedLoad } from "#lib/cartons/cost/packed-load";
 import { PIECES_SEARCHED_THROUGH, QUICK_EFFORT, USUAL_EFFORT } from "#lib/cartons/fit/fit-effort";
@@ -11,6 +10,7 @@ import { USUAL_TRUST } from "#lib/cartons/strength/trusted-board";
 import { blockVolume } from "#lib/packing/block";
 import type { CushionStyle } from "#lib/packing/recipe-version";
 import { pieceOfSizes } from "../../pack/listing/piece-of-sizes";
+import { cutStep } from "../cut-step";
 import type { CartonShelf } from "../read-carton-shelf";
 import type { ShelfCarton } from "../shelf-carton";
 import { wrappedPiece } from "../wrapped-type";
@@ -62,7 +62,7 @@ export function fitAnswer(asked: AskedFit, shelf: FitGround, usualStyle: Cushion
   const choices = cartonChoices({
     ...request,
     minuteValue: hourMinor === null ? null : (hourMinor * VALUE_PER_MINOR) / MINUTES_AN_HOUR,
-    cut: { ...USUAL_CUT, minutes: cutMinutes },
+    cut: { stepUm: cutStep(shelf.wrap.measures), minutes: cutMinutes },
     stockMarginPerMille: USUAL_STOCK_MARGIN_PER_MILLE,
   });
   const doubleBox = doubleBoxChoice({ ...request, gapUm: shelf.habits.boxGapUm });

@@ -27,18 +27,24 @@ export default async function FitPage({ searchParams }: FitPageProps) {
   const { shop } = now;
   const read = askedFit(query, shop.measures);
   const answer = read.kind === "asked" ? fitAnswer(read.asked, shelf, styleFrom(shop.defaultStyle)) : null;
+  const isWeighed = read.kind !== "asked" || read.asked.massMg !== null;
   const names = new Map(shelf.cartons.map(({ id, name }) => [id, name]));
   const nameOf = (id: string) => names.get(id) ?? id;
+  const fillName = answer === null ? null : (shelf.termsIn(answer.style)?.fillName ?? null);
+  const unpriced = new Set(shelf.cartons.flatMap(({ id, value }) => (value === null ? [id] : [])));
+  const isPriced = (id: string) => !unpriced.has(id);
   const problems = new Map(read.kind === "unreadable" ? Object.entries(read.problems) : []);
   const usual = formatLength(micrometres(Math.round(shelf.habits.cushionUm.usual)), shop.measures);
   return (
     <Page
       width="narrow"
       finding={fitFinding(answer, nameOf)}
-      aside="Cheapest in all: carton, fill, tape and postage. Pieces stand with the cushion free on every side, edges along the carton."
+      aside={`${isWeighed ? "Cheapest in all: carton, fill, tape and postage." : "Cheapest by carton, fill and tape. Postage is left out, as no weight is written: with it another may be cheaper."} Pieces stand with the cushion free on every side, edges along the carton.`}
     >
       <FitForm typed={(name) => query[name] ?? ""} problems={problems} usualCushion={usual} />
-      {answer?.kind === "answered" ? <FitChoices answer={answer} nameOf={nameOf} shop={shop} /> : null}
+      {answer?.kind === "answered" ? (
+        <FitChoices answer={answer} nameOf={nameOf} isPriced={isPriced} shop={shop} />
+      ) : null}
       {answer?.kind === "no-fill" ? (
         <p>
           On {answer.style} nothing on the shelf fills a void: give a supply its material and sizes.{" "}
@@ -48,8 +54,12 @@ export default async function FitPage({ searchParams }: FitPageProps) {
       {answer?.kind === "answered" ? (
         <p className={styles.small}>
           Packed on {answer.style}, {formatLength(micrometres(answer.cushionUm), shop.measures)} of cushion on
-          every side. It does not certify that the package protects its contents: send a test parcel, and mind
-          the carrier's own rules.
+          every side{fillName === null ? "" : `, filled with ${fillName}`}.{" "}
+          {isWeighed
+            ? "Postage is what is expected over your zones and a guess of how far the weight strays. "
+            : ""}
+          It does not certify that the package protects its contents: send a test parcel, and mind the
+          carrier's own rules.
         </p>
       ) : null}
       <p>

@@ -43,14 +43,15 @@ export function startRange(db: Database, question: RangeQuestion, now: () => str
         points: [...kept.points, told.point],
         earns: [...kept.earns, told.earns],
         steps: [...kept.steps, told.steps],
-      }).catch(() => undefined); // `saving` stays rejected: what failed is told at the end.
+      }).catch(() => undefined); // `saving` stays rejected until the end, where what failed is told.
     }
   });
   void answer
     .then(() => saving)
-    .catch((error: unknown) =>
-      save({ ...kept, failed: error instanceof Error ? error.message : String(error) }),
-    )
+    .catch((error: unknown) => {
+      saving = Promise.resolve();
+      return save({ ...kept, failed: error instanceof Error ? error.message : String(error) });
+    })
     .finally(() => working.delete(hash));
 }
 

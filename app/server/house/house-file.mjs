@@ -12,7 +12,7 @@ const houseForm = z.object({
       name: z.string(),
       tokenHash: z.string(),
       pairedAt: z.string(),
-      lastSeenOn: z.string(),
+      lastSeenAt: z.string(),
     }),
   ),
   pairing: z.object({ code: z.string(), until: z.string(), triesLeft: z.number() }).nullable(),
@@ -51,6 +51,7 @@ export function readHouse(file) {
  */
 export function writeHouse(file, house) {
   const draft = `${file}.new`;
-  writeFileSync(draft, `${JSON.stringify(house, null, 2)}\n`, { mode: OWNER_ONLY });
+  // On the disk before it takes the other's place: a power cut leaves one of the two whole.
+  writeFileSync(draft, `${JSON.stringify(house, null, 2)}\n`, { mode: OWNER_ONLY, flush: true });
   renameSync(draft, file);
 }

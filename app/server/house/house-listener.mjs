@@ -12,6 +12,8 @@ const SEE_OTHER = 303;
 const FORBIDDEN = 403;
 const TOO_LARGE = 413;
 const LARGEST_FORM_BYTES = 2_000;
+/** How often it is written down that a device was seen: a screen says the day, in the shop's time zone. */
+const SEEN_EVERY_MS = 60 * 60_000;
 /** Browsers keep a cookie for 400 days at most (RFC 6265bis, section 5.5). */
 const COOKIE_LIVES_S = 400 * 24 * 60 * 60;
 
@@ -34,9 +36,9 @@ export function houseListener({ host, file, now, screens }) {
     if (way.kind === "refuse") return refuse(response, way);
     if (way.kind === "pair-first") return goTo(response, PAIR);
     if (way.kind === "pair") return pair(request, response, { file, now: now() });
-    const today = new Date(now()).toISOString().slice(0, 10);
-    if (way.device.lastSeenOn !== today) {
-      writeHouse(file, withDeviceSeen(kept, way.device.id, today));
+    const at = now();
+    if (at - Date.parse(way.device.lastSeenAt) >= SEEN_EVERY_MS) {
+      writeHouse(file, withDeviceSeen(kept, way.device.id, new Date(at).toISOString()));
       const token = tokenSent(headers.cookie);
       if (token !== null) response.setHeader("set-cookie", cookie(token));
     }
@@ -62,8 +64,10 @@ async function pair(request, response, { file, now }) {
     return refuse(response, { status: TOO_LARGE, words: "That is more than a code and a name" });
   const form = new URLSearchParams(text);
   const [code, name] = [form.get("code") ?? "", form.get("name") ?? usual];
-  const outcome = withDevice(readHouse(file), { code, name, now });
-  writeHouse(file, outcome.house);
+  const kept = readHouse(file);
+  const outcome = withDevice(kept, { code, name, now });
+  // Who is not let in writes nothing where no code holds: open screens follow this file.
+  if (outcome.house !== kept) writeHouse(file, outcome.house);
   if (outcome.kind === "paired") {
     response.setHeader("set-cookie", cookie(outcome.token));
     return goTo(response, "/");

@@ -1,6 +1,6 @@
 import { createHash, randomBytes, randomInt, timingSafeEqual } from "node:crypto";
 
-/** @typedef {{ id: string, name: string, tokenHash: string, pairedAt: string, lastSeenOn: string }} Device */
+/** @typedef {{ id: string, name: string, tokenHash: string, pairedAt: string, lastSeenAt: string }} Device */
 /** @typedef {{ code: string, until: string, triesLeft: number }} Pairing a code that lets one device in */
 /** @typedef {{ devices: readonly Device[], pairing: Pairing | null }} House */
 /** @typedef {{ kind: "paired", house: House, token: string, device: Device }
@@ -13,6 +13,8 @@ const TRIES = 5;
 const TOKEN_BYTES = 32;
 const ID_BYTES = 9;
 const LONGEST_NAME = 40;
+/** What the ledger calls records that no paired device made. */
+const TAKEN_NAMES = ["desk", "phone", "import", "shop file"];
 
 /** @type {House} */
 export const EMPTY_HOUSE = { devices: [], pairing: null };
@@ -40,9 +42,9 @@ export function withPairing(house, now) {
  */
 export function withDevice(house, { code, name, now }) {
   const { pairing } = house;
-  if (pairing === null || Date.parse(pairing.until) <= now) {
-    return { kind: "no-code", house: { ...house, pairing: null } };
-  }
+  if (pairing === null) return { kind: "no-code", house };
+  // A time that can't be read is over.
+  if (!(Date.parse(pairing.until) > now)) return { kind: "no-code", house: { ...house, pairing: null } };
   if (!isSame(code.replace(/[\s-]/g, ""), pairing.code)) {
     const triesLeft = pairing.triesLeft - 1;
     return {
@@ -58,7 +60,7 @@ export function withDevice(house, { code, name, now }) {
     name: deviceName(name, house.devices),
     tokenHash: hashOf(token),
     pairedAt: at,
-    lastSeenOn: at.slice(0, 10),
+    lastSeenAt: at,
   };
   return { kind: "paired", token, device, house: { devices: [...house.devices, device], pairing: null } };
 }
@@ -88,13 +90,13 @@ export function withoutDevice(house, id) {
 /**
  * @param {House} house
  * @param {string} id
- * @param {string} day YYYY-MM-DD
- * @returns {House} with the day on which the device was seen last
+ * @param {string} at an instant
+ * @returns {House} with the instant at which the device was seen last
  */
-export function withDeviceSeen(house, id, day) {
+export function withDeviceSeen(house, id, at) {
   return {
     ...house,
-    devices: house.devices.map((device) => (device.id === id ? { ...device, lastSeenOn: day } : device)),
+    devices: house.devices.map((device) => (device.id === id ? { ...device, lastSeenAt: at } : device)),
   };
 }
 
@@ -103,8 +105,9 @@ export function withDeviceSeen(house, id, day) {
  * @param {readonly Device[]} devices
  */
 function deviceName(name, devices) {
-  const wanted = name.trim().replace(/\s+/g, " ").slice(0, LONGEST_NAME) || "device";
-  const taken = new Set(devices.map((device) => device.name));
+  // By whole characters: half a one can't be written into a header.
+  const wanted = Array.from(name.trim().replace(/\s+/g, " ")).slice(0, LONGEST_NAME).join("") || "device";
+  const taken = new Set([...TAKEN_NAMES, ...devices.map((device) => device.name)]);
   let candidate = wanted;
   for (let number = 2; taken.has(candidate); number += 1) candidate = `${wanted} ${number}`;
   return candidate;

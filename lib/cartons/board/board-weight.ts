@@ -1,6 +1,5 @@
 import type { Flute } from "#lib/cartons/board/board-caliper";
 import type { CartonWall } from "#lib/cartons/strength/carton-rating";
-import { SINGLE_WALL_POUNDS_PER_SQUARE_FOOT } from "#lib/packing/carton-mass";
 
 /** Feet of medium in a foot of board, from memory. */
 const TAKE_UP: Readonly<Record<Flute, number>> = { A: 1.54, B: 1.32, C: 1.43, E: 1.27 };
@@ -45,14 +44,14 @@ export function facingPounds(liners: readonly number[]): number {
 }
 
 /**
- * A guess of what board weighs, by its wall: weigh one carton once and overwrite.
+ * How many times single wall board of a wall weighs, for cartons that were never weighed: a guess.
  *
  * @param wall of the board
- * @returns pounds a square foot, for `cartonMass`
- * @example guessedBoardWeight("double") // 0.207
+ * @returns 1 for single wall
+ * @example timesSingleWall("double") // 1.8
  */
-export function guessedBoardWeight(wall: CartonWall): number {
-  return SINGLE_WALL_POUNDS_PER_SQUARE_FOOT * TIMES_SINGLE[wall];
+export function timesSingleWall(wall: CartonWall): number {
+  return TIMES_SINGLE[wall];
 }
 
 function checked(pounds: number): number {

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { CartonChoice } from "#lib/cartons/choice/carton-choice";
 import { formatMass, milligrams } from "#lib/units/mass";
+import { formatMoney } from "#lib/units/money";
 import { PlacementPicture } from "../../_parts/placement-picture";
 import {
   choiceReason,
@@ -10,30 +11,33 @@ import {
   type ShopWords,
   valueText,
 } from "../../choice-words";
+import { choiceSum } from "../choice-sum";
 import type { FitAnswer } from "../fit-answer";
 import styles from "./fit.module.css";
 
 type FitChoicesProps = {
   readonly answer: Extract<FitAnswer, { readonly kind: "answered" }>;
   readonly nameOf: (cartonId: string) => string;
+  /** false: its price is not known, and it counts as costing nothing */
+  readonly isPriced: (cartonId: string) => boolean;
   readonly shop: ShopWords;
 };
 
 /** At most three cartons, each with its reason, what it comes to, and where the pieces stand. */
-export function FitChoices({ answer, nameOf, shop }: FitChoicesProps) {
+export function FitChoices({ answer, nameOf, isPriced, shop }: FitChoicesProps) {
   const { answers, leftOut } = answer.choices;
   return (
     <>
       <ul className={styles.answers}>
         {answers.map((choice) => (
           <li key={choice.carton.id} className={styles.answer}>
-            <h3>
+            <h2>
               <Link href={`/cartons/${encodeURIComponent(choice.carton.id)}`}>
                 {nameOf(choice.carton.id)}
               </Link>
-            </h3>
+            </h2>
             <p>{choiceReason(choice, shop)}</p>
-            <ChoiceSum choice={choice} shop={shop} />
+            <ChoiceSum choice={choice} isPriced={isPriced(choice.carton.id)} shop={shop} />
             <PlacementPicture {...placed(choice)} />
           </li>
         ))}
@@ -47,7 +51,7 @@ export function FitChoices({ answer, nameOf, shop }: FitChoicesProps) {
       )}
       {leftOut.length === 0 ? null : (
         <>
-          <h3>Not offered</h3>
+          <h2>Not offered</h2>
           <ul>
             {leftOut.map(({ cartonId, reason }) => (
               <li key={cartonId}>
@@ -61,31 +65,44 @@ export function FitChoices({ answer, nameOf, shop }: FitChoicesProps) {
   );
 }
 
-function ChoiceSum({ choice, shop }: { readonly choice: CartonChoice; readonly shop: ShopWords }) {
-  const cost = choice.why === "cutDown" ? choice.cut.cost : choice.cost;
+type ChoiceSumProps = {
+  readonly choice: CartonChoice;
+  readonly isPriced: boolean;
+  readonly shop: ShopWords;
+};
+
+function ChoiceSum({ choice, isPriced, shop }: ChoiceSumProps) {
   const stock = choice.stock === "countFirst" ? "count first" : `${choice.carton.onHand ?? 0} there`;
+  const { carton, fill, tape, postage, minutes, together } = choiceSum(choice);
+  const money = (minor: number) => formatMoney(minor, shop.currency, shop.minorDigits);
   return (
     <dl className={styles.sum}>
       <dt>Carton</dt>
       <dd>
-        {valueText(cost.cartonValue, shop)}, {stock}
+        {isPriced ? money(carton) : "price not known, counted as nothing"}, {stock}
       </dd>
       <dt>Fill</dt>
-      <dd>{valueText(cost.fillValue, shop)}</dd>
+      <dd>{money(fill)}</dd>
       <dt>Tape</dt>
-      <dd>{valueText(cost.tapeValue, shop)}</dd>
-      {cost.postageValue === null ? null : (
+      <dd>{money(tape)}</dd>
+      {postage === null ? null : (
         <>
           <dt>Postage</dt>
           <dd>
-            {valueText(cost.postageValue, shop)} at about{" "}
-            {formatMass(milligrams(Math.round(cost.massMg)), shop.measures)}
+            {money(postage.minor)} at about{" "}
+            {formatMass(milligrams(Math.round(postage.massMg)), shop.measures)}
           </dd>
+        </>
+      )}
+      {minutes === null ? null : (
+        <>
+          <dt>Your time</dt>
+          <dd>{money(minutes)}</dd>
         </>
       )}
       <dt>Together</dt>
       <dd>
-        <strong>{valueText(choice.total.value, shop)}</strong>
+        <strong>{money(together)}</strong>
       </dd>
       {choice.why !== "cutDown" && choice.cut !== null ? (
         <>

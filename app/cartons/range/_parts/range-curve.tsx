@@ -70,7 +70,7 @@ export function RangeCurve({ kept, today, candidates, todaySizes, shop, shown }:
           {kept.points.map(({ most, value, unpackedParcels, chosen, proof }) => (
             <tr key={most}>
               <th scope="row">{most}</th>
-              <td>{unpackedParcels > 0 ? `${unpackedParcels} parcels fit none` : valueText(value, shop)}</td>
+              <td>{unpackedParcels > 0 ? noneWords(unpackedParcels) : valueText(value, shop)}</td>
               <td>{unpackedParcels > 0 ? "" : against(value - today.value, shop)}</td>
               <td className={styles.which}>
                 {chosen.map((at) => candidates[at]?.name ?? "").join(", ")}
@@ -89,4 +89,8 @@ export function RangeCurve({ kept, today, candidates, todaySizes, shop, shown }:
 function against(more: number, shop: ShopWords): string {
   if (more === 0) return "the same";
   return more < 0 ? `${valueText(-more, shop)} less` : `${valueText(more, shop)} more`;
+}
+
+function noneWords(parcels: number): string {
+  return parcels === 1 ? "one parcel fits none" : `${parcels} parcels fit none`;
 }

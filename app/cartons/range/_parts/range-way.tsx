@@ -25,7 +25,7 @@ export function RangeWay({ kept, at, candidates, shop }: RangeWayProps) {
             <li key={size}>
               {name(size)}: {parcels === 1 ? "one parcel" : `${parcels} parcels`}
               {onlyHere > 0
-                ? `, ${onlyHere} of which fit no other`
+                ? onlyHereWords(parcels, onlyHere)
                 : `, earns ${valueText(earnedValue, shop)} a year`}
               {candidates[size]?.isPriceGuess === true ? "; its price is a guess by its board" : ""}
             </li>
@@ -48,6 +48,12 @@ export function RangeWay({ kept, at, candidates, shop }: RangeWayProps) {
       </Section>
     </>
   );
+}
+
+/** No money is said of these: without the size they could not be packed. */
+function onlyHereWords(parcels: number, onlyHere: number): string {
+  if (onlyHere === parcels) return parcels === 1 ? ", which fits no other" : ", none of which fits another";
+  return onlyHere === 1 ? ", one of which fits no other" : `, ${onlyHere} of which fit no other`;
 }
 
 type Step = KeptRange["steps"][number]["steps"][number];

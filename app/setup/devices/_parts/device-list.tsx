@@ -1,4 +1,3 @@
-import type { Day } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import { type Instant, shopDay } from "#lib/units/instant";
 import { RecordForm } from "../../../_parts/record-form";
@@ -20,13 +19,13 @@ export function DeviceList({ devices, timeZone, canChange }: DeviceListProps) {
   return (
     <Section title="Let in">
       <ul className={styles.devices}>
-        {devices.map(({ id, name, pairedAt, lastSeenOn }) => (
+        {devices.map(({ id, name, pairedAt, lastSeenAt }) => (
           <li key={id} className={styles.device}>
             <span>
               <strong>{name}</strong>
               <span className={styles.seen}>
                 paired {formatDay(shopDay(pairedAt as Instant, timeZone))}, last seen{" "}
-                {formatDay(lastSeenOn as Day)}
+                {formatDay(shopDay(lastSeenAt as Instant, timeZone))}
               </span>
             </span>
             {canChange ? (

@@ -9,7 +9,7 @@ import { houseListener } from "../../../../app/server/house/house-listener.mjs";
 import { EMPTY_HOUSE, withPairing } from "../../../../app/server/house/pairing.mjs";
 
 const NOW = Date.parse("2026-11-26T09:00:00.000Z");
-const DAY_MS = 86_400_000;
+const HOUR_MS = 3_600_000;
 
 let folder = "";
 let file = "";
@@ -112,6 +112,17 @@ describe("pairing a device", () => {
     expect(page).toContain("&lt;script&gt;");
   });
 
+  it("lets a device in whose name is cut at a character that takes two", async () => {
+    const cookie = cookieOf(await sendCode(freshCode(), `${"x".repeat(39)}😀`));
+    expect((await ask("/pack", { headers: { cookie } })).status).toBe(200);
+    expect(decodeURIComponent(reached[0]?.device ?? "")).toBe(`${"x".repeat(39)}😀`);
+  });
+
+  it("writes nothing for who sends a code where none holds", async () => {
+    expect((await sendCode("12345678")).status).toBe(403);
+    expect(existsSync(file)).toBe(false);
+  });
+
   it("reads no form that is longer than a code and a name", async () => {
     freshCode();
     const answer = await sendCode("1", "x".repeat(5000));
@@ -138,13 +149,14 @@ describe("what is kept of the devices", () => {
     expect(existsSync(`${file}.new`)).toBe(false);
   });
 
-  it("says when a device was seen last, once a day, and renews its cookie then", async () => {
+  it("says when a device was seen last, once an hour, and renews its cookie then", async () => {
     const cookie = cookieOf(await sendCode(freshCode()));
+    now = NOW + HOUR_MS - 1;
     expect((await ask("/", { headers: { cookie } })).headers.get("set-cookie")).toBeNull();
-    now = NOW + DAY_MS;
+    now = NOW + HOUR_MS;
     const next = await ask("/", { headers: { cookie } });
     expect(cookieOf(next)).toBe(cookie);
-    expect(readHouse(file).devices[0]?.lastSeenOn).toBe("2026-11-27");
+    expect(readHouse(file).devices[0]?.lastSeenAt).toBe("2026-11-26T10:00:00.000Z");
   });
 
   it("lets nobody in where it can't be read, and says what to do", () => {

@@ -66,6 +66,12 @@ describe("a pairing code", () => {
     expect(withDevice(house, { ...wrong, code: made.pairing.code }).kind).toBe("no-code");
   });
 
+  it("is over where the file does not tell until when", () => {
+    const { house, pairing } = withPairing(EMPTY_HOUSE, NOW);
+    const spoilt = { ...house, pairing: { ...pairing, until: "soon" } };
+    expect(withDevice(spoilt, { code: pairing.code, name: "Phone", now: NOW }).kind).toBe("no-code");
+  });
+
   it("is never empty: without one nobody gets in", () => {
     expect(withDevice(EMPTY_HOUSE, { code: "", name: "Phone", now: NOW }).kind).toBe("no-code");
   });
@@ -100,9 +106,20 @@ describe("a paired device", () => {
     expect(pairedHouse("x".repeat(99)).device.name).toHaveLength(40);
   });
 
-  it("says on which day it was seen last", () => {
+  it("is never cut through a character that takes two, so that its name can be sent on", () => {
+    const name = `${"x".repeat(39)}😀😀`;
+    expect(pairedHouse(name).device.name).toBe(`${"x".repeat(39)}😀`);
+  });
+
+  it("is not called as the ledger calls the computer itself", () => {
+    expect(pairedHouse("desk").device.name).toBe("desk 2");
+    expect(pairedHouse("phone").device.name).toBe("phone 2");
+  });
+
+  it("says when it was seen last", () => {
     const { house, device } = pairedHouse();
-    expect(device.lastSeenOn).toBe("2026-11-26");
-    expect(withDeviceSeen(house, device.id, "2026-11-29").devices[0]?.lastSeenOn).toBe("2026-11-29");
+    expect(device.lastSeenAt).toBe("2026-11-26T09:00:00.000Z");
+    const later = "2026-11-29T07:00:00.000Z";
+    expect(withDeviceSeen(house, device.id, later).devices[0]?.lastSeenAt).toBe(later);
   });
 });
