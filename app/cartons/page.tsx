@@ -15,6 +15,7 @@ import { cartonsFinding } from "./cartons-finding";
 import { readCartonShelf } from "./read-carton-shelf";
 import { readRecentParcels } from "./read-recent-parcels";
 import { cartonSettingsFields } from "./settings-fields";
+import { sittingCartons } from "./sitting-cartons";
 
 export const metadata: Metadata = { title: "Cartons" };
 
@@ -24,9 +25,8 @@ export default async function CartonsPage() {
   const shelf = await readCartonShelf(now);
   const recent = await readRecentParcels(now, shelf);
   const { cartons, unsized, settings } = shelf;
-  const sitting = cartons
-    .filter(({ idle, onHand }) => (idle.ageing === "sits" || idle.ageing === "slow") && (onHand ?? 0) > 0)
-    .toSorted((one, other) => other.idle.silentWeeks - one.idle.silentWeeks);
+  const sitting = sittingCartons(cartons, recent.parcels, shelf.habits.boxGapUm, now.shop.measures);
+  const notKnown = shelf.terms?.notKnown ?? [];
   const { slow, sits } = settings.ageing;
   return (
     <Page
@@ -48,15 +48,22 @@ export default async function CartonsPage() {
           <CartonFigures cartons={cartons} />
         </Section>
       )}
+      {notKnown.length === 0 ? null : (
+        <p>Not written down, so counted as nothing below: {notKnown.join(", ")}.</p>
+      )}
       {sitting.length === 0 ? null : (
-        <Section title="What sits or is slow, and what could go into it" rule="strong">
-          {sitting.map((carton) => (
+        <Section
+          title="What sits or is slow, and what could go into it"
+          rule="strong"
+          aside={sitting.length === 1 ? undefined : "In the order in which to use them up."}
+        >
+          {sitting.map(({ carton, answer }) => (
             <section key={carton.id} aria-label={carton.name} className={styles.sitting}>
               <h3>
                 <Link href={`/cartons/${encodeURIComponent(carton.id)}`}>{carton.name}</Link>{" "}
                 {AGEING_WORDS[carton.idle.ageing]}
               </h3>
-              <CouldHaveGone carton={carton} shelf={shelf} recent={recent} now={now} />
+              <CouldHaveGone carton={carton} answer={answer} shelf={shelf} recent={recent} now={now} />
             </section>
           ))}
         </Section>

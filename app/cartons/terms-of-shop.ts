@@ -15,6 +15,8 @@ export type ShopTerms = {
   readonly terms: CartonTerms;
   readonly fillName: string | null;
   readonly tapeName: string | null;
+  /** what counts as nothing, as nobody wrote it down: "the price of Packing paper" */
+  readonly notKnown: readonly string[];
 };
 
 /** What the terms are made from. */
@@ -41,14 +43,20 @@ export function termsOfShop(style: CushionStyle, ground: TermsGround): ShopTerms
   if (chosen.fill === null) return null;
   const fill = fillAmount(1, chosen.fill, habits, habits.fillManner);
   if (fill.kind === "no-fill") return null;
-  const priceOf = (supplyId: string) =>
-    supplies.replacement.get(supplyId) ?? supplies.book.get(supplyId) ?? 0;
+  const knownPrice = (supplyId: string) =>
+    supplies.replacement.get(supplyId) ?? supplies.book.get(supplyId) ?? null;
+  const priceOf = (supplyId: string) => knownPrice(supplyId) ?? 0;
   const tape = chosen.seal;
+  const taken = tape === null ? [chosen.fill] : [chosen.fill, tape];
   const tapeUnit = tape === null ? null : unitLength(tape, habits.strips.lengthUm);
   const perUm = typeof tapeUnit === "number" && tapeUnit > 0 ? 1 / tapeUnit : 0;
   return {
     fillName: chosen.fill.name,
     tapeName: tape?.name ?? null,
+    notKnown: taken.flatMap(({ supplyId, name, massMg }) => [
+      ...(knownPrice(supplyId) === null ? [`the price of ${name}`] : []),
+      ...(massMg === null ? [`the weight of ${name}`] : []),
+    ]),
     terms: {
       fill: {
         mlPerUnit: fill.mlPerUnit,

@@ -13,6 +13,7 @@ import { UseBars } from "../_parts/use-bars";
 import { UseFirst } from "../_parts/use-first";
 import { AGEING_WORDS } from "../ageing-words";
 import { cartonFacts } from "../carton-facts";
+import { idleAnswer } from "../idle-use";
 import { readCartonShelf } from "../read-carton-shelf";
 import { readRecentParcels } from "../read-recent-parcels";
 import { usualGrossMg } from "../usual-gross";
@@ -29,6 +30,9 @@ export default async function CartonPage({ params }: CartonPageProps) {
   const carton = shelf.cartons.find((each) => each.id === decodeURIComponent(id));
   if (carton === undefined) notFound();
   const { name, supply, inside, months, idle } = carton;
+  const recent = await readRecentParcels(now, shelf);
+  const { measures } = now.shop;
+  const answer = idleAnswer(carton, shelf.cartons, recent.parcels, shelf.habits.boxGapUm, measures);
   return (
     <Page
       width="narrow"
@@ -68,7 +72,7 @@ export default async function CartonPage({ params }: CartonPageProps) {
       </dl>
       <UseFirst cartonId={carton.id} name={name} isFirst={supply.useFirst} />
       <Section title="What could have gone in it" id="could-have-gone">
-        <CouldHaveGone carton={carton} shelf={shelf} recent={await readRecentParcels(now, shelf)} now={now} />
+        <CouldHaveGone carton={carton} answer={answer} shelf={shelf} recent={recent} now={now} />
       </Section>
       <p>
         <Link href="/cartons">All the cartons</Link>

@@ -1,7 +1,7 @@
 import { addDays } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import type { ShopNow } from "../../_parts/shop-now";
-import { idleAnswer } from "../idle-use";
+import type { IdleAnswer } from "../idle-use";
 import { couldWords, type IdleNames, idleAdvice } from "../idle-words";
 import type { CartonShelf } from "../read-carton-shelf";
 import { RECENT_DAYS, type RecentParcels } from "../read-recent-parcels";
@@ -9,14 +9,14 @@ import type { ShelfCarton } from "../shelf-carton";
 
 type CouldHaveGoneProps = {
   readonly carton: ShelfCarton;
+  readonly answer: IdleAnswer;
   readonly shelf: CartonShelf;
   readonly recent: RecentParcels;
   readonly now: Pick<ShopNow, "shop" | "today">;
 };
 
 /** What of the recent parcels could have gone in a carton, how many to keep, and what else to do with it. */
-export function CouldHaveGone({ carton, shelf, recent, now }: CouldHaveGoneProps) {
-  const answer = idleAnswer(carton, shelf.cartons, recent.parcels, shelf.habits.boxGapUm, now.shop.measures);
+export function CouldHaveGone({ carton, answer, shelf, recent, now }: CouldHaveGoneProps) {
   const names = idleNames(shelf);
   const advice = idleAdvice(answer, carton.idle.figure, names, now.shop);
   const asked = { parcels: recent.parcels.length - answer.use.wentInIt, days: RECENT_DAYS };

@@ -30,7 +30,7 @@ export default async function FitPage({ searchParams }: FitPageProps) {
   const isWeighed = read.kind !== "asked" || read.asked.massMg !== null;
   const names = new Map(shelf.cartons.map(({ id, name }) => [id, name]));
   const nameOf = (id: string) => names.get(id) ?? id;
-  const fillName = answer === null ? null : (shelf.termsIn(answer.style)?.fillName ?? null);
+  const { fillName = null, notKnown = [] } = (answer && shelf.termsIn(answer.style)) ?? {};
   const unpriced = new Set(shelf.cartons.flatMap(({ id, value }) => (value === null ? [id] : [])));
   const isPriced = (id: string) => !unpriced.has(id);
   const problems = new Map(read.kind === "unreadable" ? Object.entries(read.problems) : []);
@@ -58,6 +58,7 @@ export default async function FitPage({ searchParams }: FitPageProps) {
           {isWeighed
             ? "Postage is what is expected over your zones and a guess of how far the weight strays. "
             : ""}
+          {notKnown.length === 0 ? "" : `Not written down, so counted as nothing: ${notKnown.join(", ")}. `}
           It does not certify that the package protects its contents: send a test parcel, and mind the
           carrier's own rules.
         </p>

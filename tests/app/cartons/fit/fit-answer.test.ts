@@ -27,7 +27,9 @@ const ground: FitGround = {
     measures: "imperial",
   },
   termsIn: (style) =>
-    style === "bubble" ? null : { terms: MUG_TERMS, fillName: "paper", tapeName: "carton-tape" },
+    style === "bubble"
+      ? null
+      : { terms: MUG_TERMS, fillName: "paper", tapeName: "carton-tape", notKnown: [] },
 };
 const MUG: AskedFit = {
   pieces: [{ count: 1, um: [4.5 * IN, 4.5 * IN, 4 * IN] }],

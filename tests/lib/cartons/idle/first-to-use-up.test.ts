@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type ShelvedSize, useFirstList } from "#lib/cartons/idle/use-first-list";
+import { firstToUseUp, type ShelvedSize } from "#lib/cartons/idle/first-to-use-up";
 
 const size = (id: string, more: Partial<ShelvedSize> = {}): ShelvedSize => ({
   ...{ id, onHand: 4, ageing: "sits", useFirst: false, silentWeeks: 30, fitting: 3 },
@@ -9,7 +9,7 @@ const size = (id: string, more: Partial<ShelvedSize> = {}): ShelvedSize => ({
 
 describe("the order to use up what sits", () => {
   it("is what the seller marked, then silence, then money, then room", () => {
-    const list = useFirstList([
+    const list = firstToUseUp([
       size("roomy", { roomMl: 80 }),
       size("plain"),
       size("unpriced", { moneyValue: null }),
@@ -29,7 +29,7 @@ describe("the order to use up what sits", () => {
   });
 
   it("leaves out what moves, what is not there, and what nothing fits", () => {
-    const list = useFirstList([
+    const list = firstToUseUp([
       size("moves", { ageing: "moves" }),
       size("gone", { onHand: 0 }),
       size("unfit", { fitting: 0 }),

@@ -26,9 +26,9 @@ export type UseFirst = {
  * @param cartons all sizes of the shelf
  * @returns one line a size, in that order
  * @see common practice, no source
- * @example useFirstList(sizes)[0]?.cartonId // "cube-10"
+ * @example firstToUseUp(sizes)[0]?.cartonId // "cube-10"
  */
-export function useFirstList(cartons: readonly ShelvedSize[]): readonly UseFirst[] {
+export function firstToUseUp(cartons: readonly ShelvedSize[]): readonly UseFirst[] {
   return cartons
     .filter((each) => isToUseUp(each) && cartonStock(each.onHand) !== "none" && each.fitting > 0)
     .toSorted(
