@@ -1,7 +1,7 @@
-import { CUSHION_STYLES } from "#lib/packing/recipe-version";
 import { Button } from "../../../_parts/button";
 import { ChoiceField } from "../../../_parts/choice-field";
 import { Field } from "../../../_parts/field";
+import { StyleChoiceField } from "../../../pack/_parts/style-choice-field";
 import styles from "./fit.module.css";
 
 type FitFormProps = {
@@ -33,39 +33,32 @@ export function FitForm({ typed, problems, usualCushion }: FitFormProps) {
       />
       <details className={styles.more} open={problems.size > 0 || hasMore(typed)}>
         <summary>Weight, cushion, how it is packed</summary>
-        <Field
-          label="All of it weighs"
-          name="weight"
-          size="short"
-          defaultValue={typed("weight")}
-          hint="bare; for postage and rating"
-          error={problems.get("weight")}
-        />
-        <Field
-          label={`Cushion, if not ${usualCushion}`}
-          name="cushion"
-          size="short"
-          defaultValue={typed("cushion")}
-          error={problems.get("cushion")}
-        />
-        <ChoiceField
-          label="Packed on"
-          name="style"
-          size="short"
-          choices={[
-            { value: "", words: "as usual" },
-            ...CUSHION_STYLES.map((style) => ({ value: style, words: style })),
-          ]}
-          defaultValue={typed("style")}
-        />
-        <label className={styles.tick}>
-          <input type="checkbox" name="upright" value="yes" defaultChecked={typed("upright") !== ""} />
-          this side up
-        </label>
-        <label className={styles.tick}>
-          <input type="checkbox" name="sturdy" value="yes" defaultChecked={typed("sturdy") !== ""} />
-          not fragile
-        </label>
+        <div className={styles.fields}>
+          <Field
+            label="All of it weighs"
+            name="weight"
+            size="short"
+            defaultValue={typed("weight")}
+            hint="bare; for postage and rating"
+            error={problems.get("weight")}
+          />
+          <Field
+            label={`Cushion, if not ${usualCushion}`}
+            name="cushion"
+            size="short"
+            defaultValue={typed("cushion")}
+            error={problems.get("cushion")}
+          />
+          <StyleChoiceField defaultValue={typed("style")} error={problems.get("style")} />
+          <label className={styles.tick}>
+            <input type="checkbox" name="upright" value="yes" defaultChecked={typed("upright") !== ""} />
+            this side up
+          </label>
+          <label className={styles.tick}>
+            <input type="checkbox" name="sturdy" value="yes" defaultChecked={typed("sturdy") !== ""} />
+            not fragile
+          </label>
+        </div>
       </details>
       <Button type="submit" tone="primary">
         Which carton?

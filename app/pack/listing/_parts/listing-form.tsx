@@ -1,9 +1,9 @@
-import { CUSHION_STYLES } from "#lib/packing/recipe-version";
 import { Button } from "../../../_parts/button";
 import { ChoiceField } from "../../../_parts/choice-field";
 import { Field } from "../../../_parts/field";
 import { FRAILTIES } from "../../../recipes/piece-fields";
 import { PIECE_FORMS } from "../../../recipes/piece-forms";
+import { StyleChoiceField } from "../../_parts/style-choice-field";
 import type { PackingChoices } from "../../packing-choices";
 import { NEW_PIECE } from "../sizes-question";
 import styles from "./listing.module.css";
@@ -73,17 +73,7 @@ export function ListingForm({ choices, typed, problems }: ListingFormProps) {
         defaultValue={typed("pieces") || "1"}
         error={problems.get("pieces")}
       />
-      <ChoiceField
-        label="Packed on"
-        name="style"
-        size="short"
-        choices={[
-          { value: "", words: "as usual" },
-          ...CUSHION_STYLES.map((style) => ({ value: style, words: style })),
-        ]}
-        defaultValue={typed("style")}
-        error={problems.get("style")}
-      />
+      <StyleChoiceField defaultValue={typed("style")} error={problems.get("style")} />
       <ChoiceField
         label="Carton"
         name="carton"
