@@ -25,6 +25,10 @@ export function movingWords({ onHand, idle }: Pick<ShelfCarton, "onHand" | "idle
   return `${last}; ${count}, enough for ${monthsWords(monthsOfCover)}`;
 }
 
+const WEEKS_A_MONTH = 52 / 12;
+/** Beyond this a number says no more than that it is long. */
+const MOST_MONTHS = 60;
+
 /**
  * A span of months as one says it.
  *
@@ -32,8 +36,7 @@ export function movingWords({ onHand, idle }: Pick<ShelfCarton, "onHand" | "idle
  * @returns "3 weeks", "14 months", "over 5 years"
  */
 export function monthsWords(months: number): string {
-  const WEEKS_A_MONTH = 52 / 12;
-  if (months > 60) return "over 5 years";
+  if (months > MOST_MONTHS) return "over 5 years";
   if (months >= 2) return `${Math.round(months)} months`;
   const weeks = Math.round(months * WEEKS_A_MONTH);
   return weeks === 1 ? "a week" : `${weeks} weeks`;

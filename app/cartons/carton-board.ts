@@ -1,4 +1,4 @@
-import { boardCaliper, flutesOf } from "#lib/cartons/board/board-caliper";
+import { boardCaliper, type Flute, flutesOf } from "#lib/cartons/board/board-caliper";
 import { timesSingleWall } from "#lib/cartons/board/board-weight";
 import { packedOutside } from "#lib/cartons/board/charged-size";
 import { type CartonRating, type CartonWall, readCartonRating } from "#lib/cartons/strength/carton-rating";
@@ -7,7 +7,11 @@ import { cartonMass } from "#lib/packing/carton-mass";
 import type { Supply } from "#prisma/records/supplies";
 
 /** What is taken where the flutes are not written down: the usual board of the wall. */
-const USUAL_FLUTES = { single: "C", double: "BC", triple: "BCC" } as const;
+const USUAL_FLUTES: Readonly<Record<CartonWall, readonly Flute[]>> = {
+  single: ["C"],
+  double: ["B", "C"],
+  triple: ["B", "C", "C"],
+};
 
 /** What cartons sold for posting are commonly rated: common practice, no source. */
 const USUAL_RATING: Readonly<Record<CartonWall, CartonRating>> = {
@@ -50,9 +54,8 @@ export function sizedCarton(
   const inside = blockOf(supply.lengthUm, supply.widthUm, supply.heightUm);
   if (inside === null) return null;
   const wall = wallOf(supply.wall);
-  const flutes = flutesOf(supply.flutes ?? "") ?? flutesOf(USUAL_FLUTES[wall]) ?? [];
   const measured = blockOf(supply.outsideLengthUm, supply.outsideWidthUm, supply.outsideHeightUm);
-  const boardUm = boardCaliper(flutes).um;
+  const boardUm = boardUmOf(supply);
   const known = ratingOf(supply.rating, wall);
   return {
     supply,
@@ -65,6 +68,16 @@ export function sizedCarton(
     rating: known ?? USUAL_RATING[wall],
     isRatingKnown: known !== null,
   };
+}
+
+/**
+ * How thick a carton's board is: by its flutes, or by the usual ones of its wall.
+ *
+ * @param supply what is written down of it
+ * @returns micrometres
+ */
+export function boardUmOf({ wall, flutes }: Pick<Supply, "wall" | "flutes">): number {
+  return boardCaliper(flutesOf(flutes ?? "") ?? USUAL_FLUTES[wallOf(wall)]).um;
 }
 
 /**

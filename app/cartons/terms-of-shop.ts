@@ -10,11 +10,10 @@ import type { ListingPostage } from "../pack/listing/likely-postage";
 import type { DraftShelf } from "../recipes/[id]/draft/draft-shelf";
 import { expectedMinor } from "./expected-minor";
 
-/** What the shop packs with, and where that is not known. */
+/** What packing costs by, what fills, and what of it is not known. */
 export type ShopTerms = {
   readonly terms: CartonTerms;
-  readonly fillName: string | null;
-  readonly tapeName: string | null;
+  readonly fillName: string;
   /** what counts as nothing, as nobody wrote it down: "the price of Packing paper" */
   readonly notKnown: readonly string[];
 };
@@ -52,7 +51,6 @@ export function termsOfShop(style: CushionStyle, ground: TermsGround): ShopTerms
   const perUm = typeof tapeUnit === "number" && tapeUnit > 0 ? 1 / tapeUnit : 0;
   return {
     fillName: chosen.fill.name,
-    tapeName: tape?.name ?? null,
     notKnown: taken.flatMap(({ supplyId, name, massMg }) => [
       ...(knownPrice(supplyId) === null ? [`the price of ${name}`] : []),
       ...(massMg === null ? [`the weight of ${name}`] : []),

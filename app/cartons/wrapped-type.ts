@@ -4,7 +4,7 @@ import type { Habits } from "#lib/packing/habits";
 import { askedCushion } from "#lib/packing/piece/asked-cushion";
 import type { Piece } from "#lib/packing/piece/piece";
 import { pieceProblems } from "#lib/packing/piece/piece-problems";
-import { chosenSupplies } from "#lib/packing/recipe/chosen-supplies";
+import { type ChosenSupplies, chosenSupplies } from "#lib/packing/recipe/chosen-supplies";
 import { pieceSteps } from "#lib/packing/recipe/piece-steps";
 import { unsuitedSupply } from "#lib/packing/recipe/unsuited-supply";
 import type { CushionStyle } from "#lib/packing/recipe-version";
@@ -62,10 +62,7 @@ export function wrappedPiece(
   style: CushionStyle,
   { habits, shelf, measures }: WrapGround,
 ): Omit<WrappedType, "isFromSizes"> {
-  const chosen = chosenSupplies(style, shelf.supplies);
-  // A supply that can't do its job is for the draft to speak of; here the piece is taken without that wrap.
-  const unsuited = unsuitedSupply(chosen, habits);
-  const supplies = unsuited === null ? chosen : { ...chosen, [unsuited.job]: null };
+  const supplies = suitedSupplies(chosenSupplies(style, shelf.supplies), habits);
   const { steps, block, apart } = pieceSteps({ piece, habits, supplies, measures });
   const masses = new Map(shelf.supplies.map(({ supplyId, massMg }) => [supplyId, massMg ?? 0]));
   const wrapMg = steps.reduce(
@@ -79,6 +76,12 @@ export function wrappedPiece(
     massMg: piece.massMg === null ? null : piece.massMg + wrapMg,
     cushionUm: Math.round(askedCushion(piece, habits)),
   };
+}
+
+/** A supply that can't do its job is for the draft to speak of; here the piece is taken without that wrap. */
+function suitedSupplies(chosen: ChosenSupplies, habits: Habits): ChosenSupplies {
+  const unsuited = unsuitedSupply(chosen, habits);
+  return unsuited === null ? chosen : suitedSupplies({ ...chosen, [unsuited.job]: null }, habits);
 }
 
 function pieceBySizes(itemType: ItemType): Piece | null {

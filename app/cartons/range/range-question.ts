@@ -4,6 +4,7 @@ import type { RangeLoad } from "#lib/cartons/range/cost-table";
 import { cartonMass } from "#lib/packing/carton-mass";
 import type { CushionStyle } from "#lib/packing/recipe-version";
 import { rangeHash } from "#prisma/records/carton-ranges";
+import { boardUmOf } from "../carton-board";
 import type { CartonShelf } from "../read-carton-shelf";
 import { type BuyableSize, rangeSizes } from "./range-sizes";
 import type { ShopRangeTask } from "./shop-range";
@@ -34,7 +35,6 @@ export type RangeReading =
 
 const MOST_RANGE = 10;
 const SECONDS = 30;
-const USUAL_BOARD_UM = 4_000;
 const SAME_SIZE_UM = 2_000;
 
 /**
@@ -98,7 +98,13 @@ function allCandidates(shelf: CartonShelf, sizes: readonly BuyableSize[]): Range
     );
     if (isThere) return [];
     const massMg = cartonMass(inside, shelf.habits.boardPoundsPerSquareFoot);
-    const offered = { id: `size-${at}`, inside, boardUm: USUAL_BOARD_UM, massMg, value };
+    const offered = {
+      id: `size-${at}`,
+      inside,
+      boardUm: boardUmOf({ wall: "single", flutes: null }),
+      massMg,
+      value,
+    };
     return [{ offered, name, isToday: false, onHand: null, isPriceGuess }];
   });
   return [...today, ...others];

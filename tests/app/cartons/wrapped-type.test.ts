@@ -35,6 +35,18 @@ describe("an item type as it is wrapped", () => {
     expect(wrappedType({ ...MUG, massMg: 2_000_000 }, "mixed", ground)?.cushionUm).toBe(3 * IN);
   });
 
+  it("is taken without each wrap whose supply can't do its job, however many there are", () => {
+    // Scraps no longer than the overlap: laying them end to end gains nothing.
+    const scrap = { kind: "sheet", lengthUm: IN, widthUm: IN, thickUm: 1_000 } as const;
+    const scraps = [
+      { ...bench.smallBubble, useUnit: "sheet" as const, form: scrap },
+      { ...bench.paper, supplyId: "tissue", material: "tissue" as const, form: scrap },
+    ];
+    const bare = wrappedType(MUG, "bubble", { ...ground, shelf: { ...ground.shelf, supplies: [] } });
+    const wrapped = wrappedType(MUG, "bubble", { ...ground, shelf: { ...ground.shelf, supplies: scraps } });
+    expect(wrapped?.blocks).toEqual(bare?.blocks);
+  });
+
   it("is none where no sizes are known", () => {
     expect(wrappedType(typeOf("gift", null), "mixed", ground)).toBeNull();
   });

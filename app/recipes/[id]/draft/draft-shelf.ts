@@ -2,9 +2,7 @@ import { describedSupply } from "#lib/packing/described-supply";
 import type { DraftSupply } from "#lib/packing/draft-supply";
 import type { DraftCarton } from "#lib/packing/recipe/draft-request";
 import type { Supply } from "#prisma/records/supplies";
-
-/** Thickness of corrugated board, micrometres: single wall, double wall. From memory; weigh and measure your own. */
-const BOARD_UM = { single: 4_000, double: 7_000 } as const;
+import { boardUmOf } from "../../../cartons/carton-board";
 
 /** What a shop can draft with, and what it must describe first. */
 export type DraftShelf = {
@@ -49,8 +47,8 @@ function description(supply: Supply) {
   return { ...supply, ...sizes, bulkUm: null };
 }
 
-function cartonOf({ id, lengthUm, widthUm, heightUm, massMg, wall }: Supply): DraftCarton[] {
+function cartonOf(supply: Supply): DraftCarton[] {
+  const { id, lengthUm, widthUm, heightUm, massMg } = supply;
   if (lengthUm === null || widthUm === null || heightUm === null) return [];
-  const boardUm = wall === "double" ? BOARD_UM.double : BOARD_UM.single;
-  return [{ supplyId: id, inside: { lengthUm, widthUm, heightUm }, boardUm, massMg }];
+  return [{ supplyId: id, inside: { lengthUm, widthUm, heightUm }, boardUm: boardUmOf(supply), massMg }];
 }

@@ -26,10 +26,7 @@ const ground: FitGround = {
     shelf: { supplies: [bench.tissue, bench.smallBubble, bench.paper], cartons: [], undescribed: [] },
     measures: "imperial",
   },
-  termsIn: (style) =>
-    style === "bubble"
-      ? null
-      : { terms: MUG_TERMS, fillName: "paper", tapeName: "carton-tape", notKnown: [] },
+  termsIn: (style) => (style === "bubble" ? null : { terms: MUG_TERMS, fillName: "paper", notKnown: [] }),
 };
 const MUG: AskedFit = {
   pieces: [{ count: 1, um: [4.5 * IN, 4.5 * IN, 4 * IN] }],

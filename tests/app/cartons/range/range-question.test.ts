@@ -33,7 +33,7 @@ const wrap = {
   shelf: { supplies: [], cartons: [], undescribed: [] },
   measures: "imperial",
 } as const;
-const SHOP_TERMS = { terms: MUG_TERMS, fillName: "paper", tapeName: "tape", notKnown: [] };
+const SHOP_TERMS = { terms: MUG_TERMS, fillName: "paper", notKnown: [] };
 const SHELF: CartonShelf = {
   today: TODAY,
   cartons: [cube(8, 5), cube(12, 20)],
