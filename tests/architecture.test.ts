@@ -14,6 +14,7 @@ const ARROWS: Readonly<Record<string, readonly string[]>> = {
   optimisation: ["units"],
   cartons: ["units", "statistics", "packing", "postage", "optimisation"],
   purchasing: ["units", "statistics", "forecast", "replenishment", "optimisation"],
+  cushioning: ["units", "statistics", "packing", "cartons", "postage", "purchasing", "optimisation"],
 };
 
 const PURE_PACKAGES = ["date-fns", "simple-statistics"];

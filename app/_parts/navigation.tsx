@@ -13,6 +13,7 @@ const PARCELS: Screen = { href: "/parcels", name: "Parcels" };
 const SUPPLIES: Screen = { href: "/supplies", name: "Supplies" };
 const CARTONS: Screen = { href: "/cartons", name: "Cartons" };
 const RECIPES: Screen = { href: "/recipes", name: "Recipes" };
+const PAPER_OR_BUBBLE: Screen = { href: "/paper-or-bubble", name: "Paper or bubble" };
 const OUTLOOK: Screen = { href: "/outlook", name: "Outlook" };
 const BUYING: Screen = { href: "/buying", name: "Buying" };
 const POSTAGE: Screen = { href: "/postage", name: "Postage" };
@@ -26,6 +27,7 @@ const ON_THE_DESK = [
   SUPPLIES,
   CARTONS,
   RECIPES,
+  PAPER_OR_BUBBLE,
   OUTLOOK,
   BUYING,
   POSTAGE,
@@ -33,7 +35,7 @@ const ON_THE_DESK = [
   SETUP,
 ];
 const ON_THE_TABS = [THIS_WEEK, PACK, SUPPLIES];
-const BEHIND_MORE = [PARCELS, CARTONS, RECIPES, OUTLOOK, BUYING, POSTAGE, IMPORT, SETUP];
+const BEHIND_MORE = [PARCELS, CARTONS, RECIPES, PAPER_OR_BUBBLE, OUTLOOK, BUYING, POSTAGE, IMPORT, SETUP];
 
 /** The way to every screen: one row at the top of a desk, four tabs at the foot of a phone. */
 export function Navigation() {

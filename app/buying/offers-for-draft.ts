@@ -24,6 +24,8 @@ export function offersForDraft(order: PurchaseOrder, offers: readonly Offer[]): 
         breakKind: "all-units",
         volumeMl: null,
         volumeTyped: null,
+        soldOut: false,
+        mostPacksAMonth: null,
         retired: true,
         breaks: [],
       },

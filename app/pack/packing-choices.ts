@@ -7,6 +7,7 @@ import type { Day } from "#lib/units/day";
 import type { Measures } from "#lib/units/measures";
 import type { UseUnit } from "#lib/units/use-unit";
 import type { Substitute } from "#prisma/records/substitutes";
+import type { StepPrices } from "./step-prices";
 import type { UseFirstOffer } from "./use-first-offers";
 
 export type SupplyChoice = {
@@ -64,6 +65,10 @@ export type PackingChoices = {
   readonly weights: KnownWeights;
   /** Weight steps of the rate card that holds today; none where the shop has no card. */
   readonly steps: readonly WeightStep[];
+  /** What buying a use unit of a supply again costs, 1/10,000 minor unit; none where no price is known. */
+  readonly unitPrices: Readonly<Record<string, number>>;
+  /** What parcels pay by weight; null without a rate card. */
+  readonly stepPrices: StepPrices | null;
   /** Share of parcels that should stay within a promised band. */
   readonly promiseShare: number;
   /** Newest line of the ledger that is in these choices; 0 for none. */

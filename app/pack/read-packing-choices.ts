@@ -1,6 +1,6 @@
 import { describedSupply } from "#lib/packing/described-supply";
 import type { RecipeVersion } from "#lib/packing/recipe-version";
-import { holdsOn } from "#lib/postage/card-on";
+import { mainCardOn } from "#lib/postage/card-on";
 import { addDays } from "#lib/units/day";
 import { formatSizes, micrometres } from "#lib/units/length";
 import type { Measures } from "#lib/units/measures";
@@ -15,6 +15,7 @@ import {
 } from "#prisma/records/parcel-lists";
 import { rateCardsOf } from "#prisma/records/rate-cards";
 import { type Recipe, recipesOf } from "#prisma/records/recipes";
+import { replacementPrices } from "#prisma/records/replacement-prices";
 import { substitutesOf } from "#prisma/records/substitutes";
 import { type Stock, type Supply, stockOf, suppliesOf } from "#prisma/records/supplies";
 import { zonesOf } from "#prisma/records/zones";
@@ -22,6 +23,7 @@ import type { ShopNow } from "../_parts/shop-now";
 import { likelyChoices } from "./likely-choices";
 import type { ItemTypeChoice, LikelyChoice, PackingChoices, SupplyChoice } from "./packing-choices";
 import { promiseSteps } from "./promise-steps";
+import { readStepPrices } from "./read-step-prices";
 import { readUseFirst } from "./read-use-first";
 import { styleFrom } from "./style-from";
 
@@ -36,23 +38,37 @@ const DAYS_OF_LATE = 28;
  * @returns item types with the most packed first, supplies, zones, recipes and the likely choices
  */
 export async function readPackingChoices(
-  { db, shop, today }: ShopNow,
+  shopNow: ShopNow,
   corrected: ParcelDetail | null = null,
 ): Promise<PackingChoices> {
-  const [itemTypes, supplies, stock, zones, recipes, recent, counts, substitutes, weights, cards, lastLine] =
-    await Promise.all([
-      itemTypesOf(db),
-      suppliesOf(db, { retired: true }),
-      stockOf(db),
-      zonesOf(db),
-      recipesOf(db),
-      parcelsOf(db, { limit: PARCELS_LOOKED_AT }),
-      parcelCountsOf(db, { from: addDays(today, -DAYS_OF_LATE), to: today }),
-      substitutesOf(db),
-      knownWeightsOn(db, today),
-      rateCardsOf(db, shop),
-      newestLine(db),
-    ]);
+  const { db, shop, today } = shopNow;
+  const [
+    itemTypes,
+    supplies,
+    stock,
+    zones,
+    recipes,
+    recent,
+    counts,
+    substitutes,
+    weights,
+    cards,
+    lastLine,
+    prices,
+  ] = await Promise.all([
+    itemTypesOf(db),
+    suppliesOf(db, { retired: true }),
+    stockOf(db),
+    zonesOf(db),
+    recipesOf(db),
+    parcelsOf(db, { limit: PARCELS_LOOKED_AT }),
+    parcelCountsOf(db, { from: addDays(today, -DAYS_OF_LATE), to: today }),
+    substitutesOf(db),
+    knownWeightsOn(db, today),
+    rateCardsOf(db, shop),
+    newestLine(db),
+    replacementPrices(db),
+  ]);
   const ofLate = new Map<string, number>();
   for (const count of counts)
     ofLate.set(count.itemTypeId, (ofLate.get(count.itemTypeId) ?? 0) + count.parcels);
@@ -91,7 +107,9 @@ export async function readPackingChoices(
     substitutes,
     useFirst: await readUseFirst({ db, shop }, { supplies, stock, itemTypes }),
     weights,
-    steps: promiseSteps(cards.find((card) => holdsOn(card, today))?.card ?? null),
+    unitPrices: Object.fromEntries(prices),
+    stepPrices: await readStepPrices(shopNow, { supplies, itemTypes }),
+    steps: promiseSteps(mainCardOn(cards, today)?.card ?? null),
     promiseShare: shop.promisePerMille / 1000,
     newestLine: lastLine,
   };

@@ -1,5 +1,7 @@
+import type { RateCard } from "#lib/postage/rate-card";
 import { formatDay } from "#lib/units/day-text";
-import type { KeptRateCard } from "#prisma/records/rate-cards";
+
+type CardDays = Pick<RateCard, "service" | "validFrom" | "validTo"> & { readonly id: string };
 
 /**
  * Two cards of one service can't hold on the same day: no parcel would know its price.
@@ -8,7 +10,7 @@ import type { KeptRateCard } from "#prisma/records/rate-cards";
  * @param others cards that are kept; the card itself may be among them
  * @returns words with the way out, or null where no day is claimed twice
  */
-export function overlapProblem(card: KeptRateCard, others: readonly KeptRateCard[]): string | null {
+export function overlapProblem(card: CardDays, others: readonly CardDays[]): string | null {
   const other = others.find(
     ({ id, service, validFrom, validTo }) =>
       id !== card.id &&

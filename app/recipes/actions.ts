@@ -53,9 +53,9 @@ export async function keepItemType(
   form: FormData,
 ): Promise<FormState> {
   const { db, shop } = await shopNow();
-  const read = itemTypeForm(shop.measures).safeParse(typedValues(form));
+  const read = itemTypeForm(shop.measures, shop.minorDigits).safeParse(typedValues(form));
   if (!read.success) return refused(before, form, problemsOf(read.error));
-  const { name, mass, sizes, note, retired } = read.data;
+  const { name, mass, sizes, value, note, retired } = read.data;
   const taken = await db.itemType.findMany({ select: { id: true } });
   const known = (await itemTypesOf(db)).find((itemType) => itemType.id === itemTypeId);
   const [lengthUm = null, widthUm = null, heightUm = null] = sizes?.um ?? [];
@@ -72,6 +72,7 @@ export async function keepItemType(
     lengthUm,
     widthUm,
     heightUm,
+    valueMinor: value ?? null,
     note,
     retired,
     position: known?.position ?? taken.length,

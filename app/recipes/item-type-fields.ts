@@ -8,10 +8,13 @@ import type { FormField } from "../_parts/form-field";
  * The fields of an item type: empty for a new one.
  *
  * @param itemType the type to change, or null
- * @param measures how masses and sizes are shown
+ * @param shop how masses and sizes are shown, and the digits of its currency
  * @returns the fields in order
  */
-export function itemTypeFields(itemType: ItemType | null, measures: Measures): FormField[] {
+export function itemTypeFields(
+  itemType: ItemType | null,
+  { measures, minorDigits }: { readonly measures: Measures; readonly minorDigits: number },
+): FormField[] {
   const fields: FormField[] = [
     {
       name: "name",
@@ -35,6 +38,13 @@ export function itemTypeFields(itemType: ItemType | null, measures: Measures): F
       value: sizesText(itemType, measures),
       hint: "5 x 4 x 4",
     },
+    {
+      name: "value",
+      label: "One sells for",
+      kind: "number",
+      value: valueText(itemType, minorDigits),
+      hint: "may stay empty; what a breakage costs is reckoned with it",
+    },
     { name: "note", label: "Note", kind: "lines", value: itemType?.note ?? "" },
   ];
   return itemType === null ? fields : [...fields, { name: "retired", label: "No longer sold", kind: "tick" }];
@@ -54,6 +64,11 @@ export function massText(
   if (itemType?.massMg == null) return "";
   const typed = itemType.massTyped ?? "";
   return /[a-z]$/i.test(typed) ? typed : formatMass(milligrams(itemType.massMg), measures);
+}
+
+function valueText(itemType: ItemType | null, minorDigits: number): string {
+  const minor = itemType?.valueMinor ?? null;
+  return minor === null ? "" : (minor / 10 ** minorDigits).toFixed(minorDigits);
 }
 
 function sizesText(itemType: ItemType | null, measures: Measures): string {

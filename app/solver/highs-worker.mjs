@@ -11,11 +11,12 @@ const { modelStatus } = highs.constants;
 const FEASIBLE = 2;
 
 /**
- * @param {{ modelText: string, seconds: number, gap: number, start?: Record<string, number> }} task
+ * @param {{ modelText: string, seconds: number, gap: number, wholeWithin?: number, start?: Record<string, number> }} task
  */
-function answer({ modelText, seconds, gap, start }) {
+function answer({ modelText, seconds, gap, wholeWithin, start }) {
   return highs.withModel({ format: "lp", data: modelText }, (model) => {
     model.options.set({ output_flag: false, time_limit: seconds, mip_rel_gap: gap });
+    if (wholeWithin !== undefined) model.options.set({ mip_feasibility_tolerance: wholeWithin });
     const names = Array.from({ length: model.getDimensions().numCols }, (_, index) =>
       model.getColName(index),
     );

@@ -1,15 +1,15 @@
 "use server";
 
-import { randomUUID } from "node:crypto";
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { linePackPrice, lineSum } from "#lib/purchasing/line-sum";
+import { lineSum } from "#lib/purchasing/line-sum";
 import type { Day } from "#lib/units/day";
 import { draftPurchase } from "#prisma/records/purchase-drafts";
 import { cancelPurchase, placePurchase } from "#prisma/records/purchases";
 import { offersOf, suppliersOf } from "#prisma/records/suppliers";
 import { type FormState, refused, typedValues } from "../_parts/form-state";
 import { recorderOf, shopNow } from "../_parts/shop-now";
+import { lineOfOffer } from "../buying/line-of-offer";
 import { expectedDelivery } from "../buying/order-lines";
 import { readMarkAsOrdered } from "./mark-as-ordered-form";
 
@@ -29,16 +29,7 @@ export async function markAsOrdered(before: FormState, form: FormData): Promise<
   const lines = chosen.flatMap(({ offerId, packs, expectedOn }) => {
     const offer = offers.get(offerId);
     if (offer === undefined || offer.supplierId !== supplierId) return [];
-    const { supplyId, packAmount } = offer;
-    return {
-      id: randomUUID(),
-      supplyId,
-      offerId,
-      packs,
-      packAmount,
-      priceMinor: linePackPrice(offer, packs),
-      expectedOn,
-    };
+    return [{ offer, line: lineOfOffer(offer, packs, expectedOn) }];
   });
   if (lines.length < chosen.length) {
     return refused(before, form, {
@@ -46,11 +37,16 @@ export async function markAsOrdered(before: FormState, form: FormData): Promise<
     });
   }
   const supplier = (await suppliersOf(db)).find((each) => each.id === supplierId);
-  const goodsMinor = lines.reduce((sum, line) => {
-    return sum + (lineSum(line, offers.get(line.offerId) ?? null) ?? 0);
-  }, 0);
+  const goodsMinor = lines.reduce((sum, { offer, line }) => sum + (lineSum(line, offer) ?? 0), 0);
   const deliveryMinor = supplier === undefined ? null : expectedDelivery(supplier, goodsMinor);
-  const order = { id: purchaseId, supplierId, placedOn, deliveryMinor, note: null, lines };
+  const order = {
+    id: purchaseId,
+    supplierId,
+    placedOn,
+    deliveryMinor,
+    note: null,
+    lines: lines.map(({ line }) => line),
+  };
   if (reading.order.as === "draft") {
     await draftPurchase(db, order, await recorderOf(now));
     revalidatePath("/", "layout");

@@ -20,6 +20,8 @@ export type SolveOptions = {
   readonly seconds: number;
   /** stop when the answer is proven to be within this share of the least cost */
   readonly gap: number;
+  /** how far from whole the value of a whole unknown may be; the solver's own measure unless said */
+  readonly wholeWithin?: number;
   /** values of all columns of an answer that is known already */
   readonly start?: Readonly<Record<string, number>>;
 };

@@ -1,7 +1,7 @@
 import { nanogramsOf } from "#lib/postage/exact-mass";
 import { priceFaults } from "#lib/postage/price-faults";
 import type { RateBand, RateCard, WeightStep } from "#lib/postage/rate-card";
-import { cardError, type RateCardFault } from "#lib/postage/rate-card-fault";
+import { cardError, faultsOf, partOf, type RateCardFault } from "#lib/postage/rate-card-fault";
 import { compareRatios } from "#lib/postage/ratio";
 import { measureWords, type TypedMeasure } from "#lib/postage/typed-measure";
 
@@ -10,16 +10,25 @@ import { measureWords, type TypedMeasure } from "#lib/postage/typed-measure";
  *
  * @param card with its zones
  * @param band of the card
+ * @param bandAt its place on the card
  */
-export function bandFaults({ zones }: Pick<RateCard, "zones">, band: RateBand): RateCardFault[] {
+export function bandFaults(
+  { zones }: Pick<RateCard, "zones">,
+  band: RateBand,
+  bandAt: number,
+): RateCardFault[] {
   const named = (words: string): string => (band.name === "" ? words : `${band.name}, ${words}`);
+  const part = partOf("band", bandAt);
   if (band.steps.length === 0) {
-    return [cardError(`${band.name === "" ? "The card" : band.name} has no weight step. Add at least one.`)];
+    const message = `${band.name === "" ? "The card" : band.name} has no weight step. Add at least one.`;
+    return faultsOf(part, [cardError(message)]);
   }
   return [
-    ...band.steps.flatMap((step, at) => stepFaults(zones, step, band.steps[at - 1], named)),
-    ...beyondFaults(zones, band, named),
-    ...wallFaults(band, named),
+    ...band.steps.flatMap((step, at) =>
+      faultsOf(partOf("step", bandAt, at), stepFaults(zones, step, band.steps[at - 1], named)),
+    ),
+    ...faultsOf(partOf("further", bandAt), beyondFaults(zones, band, named)),
+    ...faultsOf(part, wallFaults(band, named)),
   ];
 }
 

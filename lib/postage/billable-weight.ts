@@ -40,7 +40,14 @@ export function billableWeight({ weight, size, rule, roundUpTo }: BillableQuesti
   };
 }
 
-function dimensionalNanograms(size: ParcelSize, rule: DimensionalRule): Ratio | null {
+/**
+ * Dimensional weight in nanograms.
+ *
+ * @param size outside sizes
+ * @param rule of the service
+ * @returns null where the floor is not passed
+ */
+export function dimensionalNanograms(size: ParcelSize, rule: DimensionalRule): Ratio | null {
   const { weight } = dimensionalWeight(size, rule);
   return weight === null ? null : ratioProduct(weight, ratio(nanogramsPer(rule.massUnit)));
 }

@@ -37,6 +37,21 @@ export function cardOn(cards: readonly RateCard[], service: string, shipDay: Day
   return { kind: "hole", endedOn: reduced(ended, maxDay), startsOn: reduced(coming, minDay) };
 }
 
+/**
+ * The card of the main service that holds on a day: where it has run out, no other service stands in for it.
+ *
+ * @param cards of all services, the main one first
+ * @param shipDay day on which the parcel is handed over
+ * @returns null where it has none
+ */
+export function mainCardOn<Card extends Pick<RateCard, "service" | "validFrom" | "validTo">>(
+  cards: readonly Card[],
+  shipDay: Day,
+): Card | null {
+  const main = cards[0]?.service;
+  return cards.find((card) => card.service === main && holdsOn(card, shipDay)) ?? null;
+}
+
 function reduced(days: readonly Day[], choice: (first: Day, second: Day) => Day): Day | null {
   return days.length === 0 ? null : days.reduce(choice);
 }

@@ -1,9 +1,10 @@
 import { holdsOn } from "#lib/postage/card-on";
-import { priceLadder } from "#lib/postage/price-ladder";
-import type { ParcelQuestion, StepHit } from "#lib/postage/rated-parcel";
+import { priceLadders } from "#lib/postage/price-ladder";
+import type { ParcelQuestion } from "#lib/postage/rated-parcel";
 import { compareRatios } from "#lib/postage/ratio";
+import type { StepHit } from "#lib/postage/step-for";
 import { type StepChance, stepOdds } from "#lib/postage/step-odds";
-import { type SpreadBasis, spreadTop, type WeightSpread } from "#lib/postage/weight-spread";
+import { type SpreadBasis, spreadTop, spreadUpTo, type WeightSpread } from "#lib/postage/weight-spread";
 
 /** How many of the parcels go to a zone; shares need not add up to 1. */
 export type ZoneShare = { readonly zone: string; readonly share: number };
@@ -65,10 +66,14 @@ export function expectedPostage(question: ExpectedQuestion): ExpectedPostage {
   if (!holdsOn(card, shipDay)) return { kind: "noCard" };
   const lost = question.zones.find(({ zone }) => !card.zones.includes(zone));
   if (lost !== undefined) return { kind: "noZone", zone: lost.zone };
-  const odds = wholeShares(question.zones).map(({ zone, share }): ZoneOdds => {
-    const ladder = priceLadder({ card, zone, size, shipDay }, spreadTop(spread));
-    return { zone, share, ...stepOdds(ladder, spread) };
-  });
+  const shares = wholeShares(question.zones);
+  const ladders = priceLadders(
+    { card, size, shipDay },
+    shares.map(({ zone }) => zone),
+    spreadTop(spread),
+  );
+  const known = rememberedSpread(spread);
+  const odds = shares.map((each, at): ZoneOdds => ({ ...each, ...stepOdds(ladders[at] ?? [], known) }));
   const carried = odds.map((each) => each.share * carriedOf(each.steps));
   const paid = odds.map((each) => each.share * paidFor(each.steps));
   return {
@@ -86,6 +91,19 @@ export function expectedPostage(question: ExpectedQuestion): ExpectedPostage {
   };
 }
 
+/** The same spread, asked once for each limit: zones have most of theirs in common. */
+function rememberedSpread(spread: WeightSpread): WeightSpread {
+  const known = new Map<number, number>();
+  const upTo = (mg: number): number => {
+    const before = known.get(mg);
+    if (before !== undefined) return before;
+    const chance = spreadUpTo(spread, mg);
+    known.set(mg, chance);
+    return chance;
+  };
+  return { kind: "cumulative", upTo, topMg: spreadTop(spread), basis: spread.basis };
+}
+
 function wholeShares(zones: readonly ZoneShare[]): ZoneShare[] {
   const sum = total(zones.map(({ share }) => share));
   if (!(sum > 0 && zones.every(({ share }) => share >= 0))) {
@@ -97,36 +115,46 @@ function wholeShares(zones: readonly ZoneShare[]): ZoneShare[] {
 }
 
 function paidFor(steps: readonly StepChance[]): number {
-  return total(steps.map(({ chance, minor }) => chance * minor));
+  let sum = 0;
+  for (const { chance, minor } of steps) sum += chance * minor;
+  return sum;
 }
 
 /** Added up from the steps: 1 - notCarried may be a little over nothing where there is no step at all. */
 function carriedOf(steps: readonly StepChance[]): number {
-  return total(steps.map(({ chance }) => chance));
+  let sum = 0;
+  for (const { chance } of steps) sum += chance;
+  return sum;
 }
 
 function meanOf(sum: number, weight: number): number | null {
   return weight > 0 ? sum / weight : null;
 }
 
+/** Sums over the zones that have a step. */
+type StepSums = { chance: number; shares: number; paid: number };
+
+/** The ladders of one question have the same object for the same step. */
 function oddsOverZones(zones: readonly ZoneOdds[]): StepOdds[] {
-  const byStep = new Map<string, (StepChance & { readonly share: number })[]>();
+  const byStep = new Map<StepHit, StepSums>();
   for (const { share, steps } of zones) {
-    for (const each of steps) {
-      const key = `${each.step.bandAt} ${each.step.stepAt} ${each.step.further}`;
-      byStep.set(key, [...(byStep.get(key) ?? []), { share, ...each }]);
+    for (const { step, chance, minor } of steps) {
+      let sums = byStep.get(step);
+      if (sums === undefined) {
+        sums = { chance: 0, shares: 0, paid: 0 };
+        byStep.set(step, sums);
+      }
+      sums.chance += share * chance;
+      sums.shares += share;
+      sums.paid += share * minor;
     }
   }
   let upTo = 0;
-  return [...byStep.values()]
-    .flatMap((same) => (same[0] === undefined ? [] : [{ step: same[0].step, same }]))
-    .toSorted((a, b) => compareRatios(a.step.upToNg, b.step.upToNg) || a.step.bandAt - b.step.bandAt)
-    .map(({ step, same }) => {
-      const chance = total(same.map((each) => each.share * each.chance));
+  return [...byStep]
+    .toSorted(([a], [b]) => compareRatios(a.upToNg, b.upToNg) || a.bandAt - b.bandAt)
+    .map(([step, { chance, shares, paid }]) => {
       upTo += chance;
-      const shares = total(same.map(({ share }) => share));
-      const minor = meanOf(total(same.map((each) => each.share * each.minor)), shares);
-      return { step, chance, upTo: Math.min(1, upTo), minor };
+      return { step, chance, upTo: Math.min(1, upTo), minor: meanOf(paid, shares) };
     });
 }
 

@@ -57,6 +57,9 @@ function zoneFaults(name: string, zones: readonly string[], groups: readonly Fee
 }
 
 function rowFaults(name: string, { zones, rows }: FeeGroup): RateCardFault[] {
+  if (zones?.length === 0) {
+    return [cardError(`${name}: one of its groups has no zone. Name one or take the group away.`)];
+  }
   const where = zones === null ? name : `${name}, zones ${zones.join(", ")}`;
   if (rows.length === 0) return [cardError(`${where}: it has no amount. Add one or take the group away.`)];
   return rows.flatMap(({ upTo, minor }, at) => {

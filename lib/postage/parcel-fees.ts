@@ -1,7 +1,7 @@
 import { holdsOn } from "#lib/postage/card-on";
 import { nanogramsOf } from "#lib/postage/exact-mass";
 import { longestFirst, type ParcelSize, sidesIn } from "#lib/postage/parcel-size";
-import type { FeeCondition, RateFee } from "#lib/postage/rate-fee";
+import type { FeeCondition, FeeGroup, RateFee } from "#lib/postage/rate-fee";
 import { compareRatios, ratioProduct } from "#lib/postage/ratio";
 import type { Day } from "#lib/units/day";
 import type { MinorUnits } from "#lib/units/money";
@@ -28,10 +28,43 @@ export type FeeQuestion = {
  * @returns in the card's order
  */
 export function parcelFees(fees: readonly RateFee[], question: FeeQuestion): ChargedFee[] {
-  return fees.flatMap((fee) => {
-    if (!isInSeason(fee, question.shipDay) || !falls(fee.when, question.size)) return [];
-    const minor = amountOf(fee, question);
-    return minor === null ? [] : [{ name: fee.name, minor }];
+  return chargedFees(zoneFees(fallingFees(fees, question), question.zone), question.stepNg);
+}
+
+/**
+ * The fees that fall on a size and a day, whatever the zone and the weight.
+ *
+ * @param fees of the card
+ * @param question size and day
+ */
+export function fallingFees(
+  fees: readonly RateFee[],
+  { size, shipDay }: Pick<FeeQuestion, "size" | "shipDay">,
+): readonly RateFee[] {
+  return fees.filter((fee) => isInSeason(fee, shipDay) && falls(fee.when, size));
+}
+
+/** The amounts of a fee in one zone. */
+export type ZoneFee = { readonly name: string; readonly rows: FeeGroup["rows"] };
+
+/** The amounts of falling fees in one zone; fees that the zone does not pay are left out. */
+export function zoneFees(falling: readonly RateFee[], zone: string): readonly ZoneFee[] {
+  return falling.flatMap(({ name, groups }) => {
+    const group = groups.find(({ zones }) => zones === null || zones.includes(zone));
+    return group === undefined ? [] : [{ name, rows: group.rows }];
+  });
+}
+
+/**
+ * What of the fees of a zone is charged for a step.
+ *
+ * @param fees of the zone
+ * @param stepNg the step, nanograms
+ */
+export function chargedFees(fees: readonly ZoneFee[], stepNg: Ratio): ChargedFee[] {
+  return fees.flatMap(({ name, rows }) => {
+    const row = rows.find(({ upTo }) => upTo === null || compareRatios(stepNg, nanogramsOf(upTo)) <= 0);
+    return row === undefined ? [] : [{ name, minor: row.minor }];
   });
 }
 
@@ -53,10 +86,4 @@ function isSideOver(size: ParcelSize, { which, over, upTo }: FeeCondition & { ki
   const isPast = (limit: NonNullable<typeof upTo>): boolean =>
     compareRatios(longestFirst(sidesIn(size, limit.unit))[at], limit.value) > 0;
   return isPast(over) && !(upTo !== null && isPast(upTo));
-}
-
-function amountOf({ groups }: RateFee, { zone, stepNg }: FeeQuestion): MinorUnits | null {
-  const group = groups.find(({ zones }) => zones === null || zones.includes(zone));
-  const row = group?.rows.find(({ upTo }) => upTo === null || compareRatios(stepNg, nanogramsOf(upTo)) <= 0);
-  return row?.minor ?? null;
 }

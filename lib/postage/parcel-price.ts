@@ -1,12 +1,7 @@
 import { billableLines } from "#lib/postage/billable-weight";
-import {
-  billableQuestion,
-  type ParcelQuestion,
-  type Rating,
-  ratedParcel,
-  type StepHit,
-} from "#lib/postage/rated-parcel";
+import { billableQuestion, type ParcelQuestion, type Rating, ratedParcel } from "#lib/postage/rated-parcel";
 import type { ReckoningLine } from "#lib/postage/reckoning-line";
+import type { StepHit } from "#lib/postage/step-for";
 import { stepWords } from "#lib/postage/step-words";
 import { measureWords } from "#lib/postage/typed-measure";
 import { formatDay } from "#lib/units/day-text";

@@ -15,6 +15,9 @@ export type ParcelSize = {
   readonly shape: "box" | "other";
 };
 
+/** How `ratioText` begins where a number goes on. */
+const ABOUT = "about ";
+
 /** Parts of an inch that a ruler or a list names; most are no whole number of micrometres. */
 const INCH_PARTS = [64n, 1_000n];
 
@@ -98,5 +101,7 @@ export function longestFirst([first, second, third]: Sides): Sides {
  * @example sidesText([ratio(13n), ratio(12n), ratio(12n)], "in") // "13 × 12 × 12 in"
  */
 export function sidesText(sides: Sides, unit: LengthUnit): string {
-  return `${sides.map(ratioText).join(" × ")} ${unit}`;
+  const texts = sides.map(ratioText);
+  const isRounded = texts.some((text) => text.startsWith(ABOUT));
+  return `${isRounded ? ABOUT : ""}${texts.map((text) => text.replace(ABOUT, "")).join(" × ")} ${unit}`;
 }

@@ -7,7 +7,7 @@ import { cardError, type RateCardFault } from "#lib/postage/rate-card-fault";
  * @param row as the message names it
  * @param zones labels of the card
  * @param prices in the order of the zones
- * @returns a warning where the carrier is said to give no price
+ * @returns a note where the carrier is said to give no price
  */
 export function priceFaults(row: string, zones: readonly string[], prices: ZonePrices): RateCardFault[] {
   const faults = zones.flatMap((zone, at) => priceFault(`${row}, zone ${zone}`, prices[at]));
@@ -22,7 +22,7 @@ function priceFault(cell: string, price: ZonePrices[number] | undefined): RateCa
   }
   if (price === null) {
     const message = `${cell}: there is no price, so such a parcel is not sent there. Type it if the list has one.`;
-    return [{ severity: "warning", message }];
+    return [{ severity: "note", message }];
   }
   if (Number.isSafeInteger(price) && price >= 0) return [];
   return [

@@ -1,7 +1,7 @@
 import { bandFaults } from "#lib/postage/band-faults";
 import { feeFaults } from "#lib/postage/fee-faults";
 import type { RateCard } from "#lib/postage/rate-card";
-import { cardError, type RateCardFault } from "#lib/postage/rate-card-fault";
+import { cardError, faultsOf, partOf, type RateCardFault } from "#lib/postage/rate-card-fault";
 import type { Rounding } from "#lib/postage/ratio-rounding";
 import { measureWords } from "#lib/postage/typed-measure";
 
@@ -17,9 +17,9 @@ export function rateCardFaults(card: RateCard): RateCardFault[] {
     ...zoneFaults(card),
     ...(card.bands.length === 0 ? [cardError("The card has no prices. Add a weight step.")] : []),
     ...bandNameFaults(card),
-    ...card.bands.flatMap((band) => bandFaults(card, band)),
-    ...dimensionalFaults(card),
-    ...card.fees.flatMap((fee) => feeFaults(card, fee)),
+    ...card.bands.flatMap((band, at) => bandFaults(card, band, at)),
+    ...faultsOf(partOf("size"), dimensionalFaults(card)),
+    ...card.fees.flatMap((fee, at) => faultsOf(partOf("fee", at), feeFaults(card, fee))),
   ];
 }
 

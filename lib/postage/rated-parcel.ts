@@ -1,16 +1,14 @@
 import { type BillableQuestion, type BillableWeight, billableWeight } from "#lib/postage/billable-weight";
 import { holdsOn } from "#lib/postage/card-on";
-import { type ExactMass, nanogramsOf } from "#lib/postage/exact-mass";
+import type { ExactMass } from "#lib/postage/exact-mass";
 import { type ChargedFee, parcelFees } from "#lib/postage/parcel-fees";
 import type { ParcelSize } from "#lib/postage/parcel-size";
 import type { RateBand, RateCard } from "#lib/postage/rate-card";
-import { compareRatios, ratio, ratioProduct, ratioSum } from "#lib/postage/ratio";
-import { coveringParts } from "#lib/postage/ratio-rounding";
 import { wallsHit } from "#lib/postage/size-walls";
+import { type StepHit, stepFor, stepPrice } from "#lib/postage/step-for";
 import { measureWords } from "#lib/postage/typed-measure";
 import type { Day } from "#lib/units/day";
 import { type MinorUnits, minorUnits } from "#lib/units/money";
-import type { Ratio } from "#lib/units/number-text";
 
 /** A parcel whose postage is asked for. */
 export type ParcelQuestion = {
@@ -21,17 +19,6 @@ export type ParcelQuestion = {
   /** outside sizes; null where they are not known, then size limits, dimensional weight and fees for size are left out */
   readonly size: ParcelSize | null;
   readonly shipDay: Day;
-};
-
-/** The step that a parcel pays. */
-export type StepHit = {
-  readonly band: RateBand;
-  readonly bandAt: number;
-  readonly stepAt: number;
-  /** units begun beyond the last step */
-  readonly further: number;
-  /** what may be weighed at most for this price, in nanograms */
-  readonly upToNg: Ratio;
 };
 
 /** A price in minor units, or why there is none. */
@@ -66,7 +53,7 @@ export function ratedParcel(question: ParcelQuestion): Rating {
   const taken = tries.find((each) => each.kind === "step");
   if (taken === undefined) return refusal(tries);
   const { step, billed } = taken;
-  const stepMinor = priceOf(step, zoneAt);
+  const stepMinor = stepPrice(step, zoneAt);
   if (stepMinor === null) return { kind: "noPrice", step };
   const fees = parcelFees(card.fees, { zone, stepNg: step.upToNg, size, shipDay });
   const minor = fees.reduce((sum, fee) => sum + fee.minor, Number(stepMinor));
@@ -106,28 +93,6 @@ function triedBand(question: ParcelQuestion, band: RateBand, bandAt: number): Tr
   const most = last === undefined ? "it has no steps" : `its last step is ${measureWords(last.upTo)}`;
   const by = billed.from === "packed" ? "The packed weight" : "The weight by size";
   return { kind: "tooHeavy", reasons: [named(`${by} is over the last step; ${most}.`)] };
-}
-
-function stepFor(band: RateBand, bandAt: number, ng: Ratio): StepHit | null {
-  const found = band.steps.findIndex(({ upTo }) => compareRatios(ng, nanogramsOf(upTo)) <= 0);
-  const stepAt = found === -1 ? band.steps.length - 1 : found;
-  const limit = band.steps[stepAt]?.upTo;
-  if (limit === undefined) return null;
-  const upToNg = nanogramsOf(limit);
-  if (found !== -1) return { band, bandAt, stepAt, further: 0, upToNg };
-  if (band.beyond.kind === "notCarried") return null;
-  const each = nanogramsOf(band.beyond.each);
-  const over = ratioSum(ng, ratioProduct(ratio(-1n), upToNg));
-  const further = coveringParts(over, each);
-  const furthest = ratioSum(upToNg, ratioProduct(ratio(BigInt(further)), each));
-  return { band, bandAt, stepAt, further, upToNg: furthest };
-}
-
-function priceOf({ band, stepAt, further }: StepHit, zoneAt: number): MinorUnits | null {
-  const price = band.steps[stepAt]?.prices[zoneAt] ?? null;
-  if (price === null || further === 0 || band.beyond.kind === "notCarried") return price;
-  const each = band.beyond.prices[zoneAt] ?? null;
-  return each === null ? null : minorUnits(price + further * each);
 }
 
 /** Too heavy where a band takes the size, for a lighter parcel of this size would go. */

@@ -1,5 +1,5 @@
 import type { Rung } from "#lib/postage/price-ladder";
-import type { StepHit } from "#lib/postage/rated-parcel";
+import type { StepHit } from "#lib/postage/step-for";
 import { spreadUpTo, type WeightSpread } from "#lib/postage/weight-spread";
 
 /** How likely a parcel pays a step, and what the step costs there. */

@@ -1,6 +1,6 @@
 import { massIn } from "#lib/postage/exact-mass";
-import type { StepHit } from "#lib/postage/rated-parcel";
 import { ratioText } from "#lib/postage/ratio";
+import type { StepHit } from "#lib/postage/step-for";
 import { measureWords } from "#lib/postage/typed-measure";
 
 /**

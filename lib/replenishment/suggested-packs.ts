@@ -18,6 +18,8 @@ export type CheckOffer = {
   readonly breakKind: "all-units" | "incremental";
   /** room of one pack at home, millilitres; null where not known */
   readonly volumeMl: number | null;
+  /** packs that the supplier sells a customer in a month at most; null or left out: as many as wanted */
+  readonly mostPacksAMonth?: number | null;
 };
 
 /**

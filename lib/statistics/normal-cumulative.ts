@@ -26,6 +26,9 @@ const ONE_OVER_ROOT_TWO_PI = 0.3989422804014327;
 const ROOT_TWO_PI = 2.5066282746310002;
 const CENTRE_HALF_WIDTH = 0.67448975;
 const TAIL_FROM = Math.sqrt(32);
+/** What is left above is lost beside 1 in a double, and what is left below is under its least number: mixtures ask there often. */
+const SURELY_BELOW = 8.5;
+const SURELY_ABOVE = -39;
 
 /**
  * Distribution function of the normal distribution: the share that lies below z. Relative error below
@@ -40,6 +43,8 @@ const TAIL_FROM = Math.sqrt(32);
  */
 export function normalCumulative(z: number): number {
   if (Number.isNaN(z)) throw new RangeError(`normalCumulative requires a number, got ${z}`);
+  if (z > SURELY_BELOW) return 1;
+  if (z < SURELY_ABOVE) return 0;
   const far = Math.abs(z);
   if (far <= CENTRE_HALF_WIDTH) {
     return 0.5 + (z * polynomial(CENTRE_TOP, z * z)) / polynomial(CENTRE_BOTTOM, z * z);

@@ -5,7 +5,7 @@ import type { Database } from "#prisma/client";
 import { demoPrice, offerId } from "#prisma/demo/demo-buying";
 import type { DemoCalendar } from "#prisma/demo/demo-calendar";
 import { DEMO_PIECES } from "#prisma/demo/demo-pieces";
-import { demoRateCard } from "#prisma/demo/demo-rate-card";
+import { demoRateCards } from "#prisma/demo/demo-rate-card";
 import {
   DEMO_EVENTS,
   DEMO_IDLE_CARTON,
@@ -20,7 +20,7 @@ import { saveClosedSpan } from "#prisma/records/closed-spans";
 import { saveItemTypePiece } from "#prisma/records/item-type-piece";
 import { itemTypesOf, saveItemType } from "#prisma/records/item-types";
 import { savePlannedEvent } from "#prisma/records/planned-events";
-import { saveRateCard } from "#prisma/records/rate-cards";
+import { saveRateCards } from "#prisma/records/rate-cards";
 import { recipesOf, saveRecipe } from "#prisma/records/recipes";
 import { saveShop } from "#prisma/records/shop";
 import { saveOffer, saveSupplier } from "#prisma/records/suppliers";
@@ -47,7 +47,7 @@ export async function saveDemoTerms(db: Database, calendar: DemoCalendar, now: I
   for (const [position, zone] of DEMO_ZONES.entries()) {
     await saveZone(db, { id: zone.id, name: zone.name, retired: false, position });
   }
-  await saveRateCard(db, demoRateCard(calendar.firstDay));
+  await saveRateCards(db, demoRateCards(calendar.firstDay, calendar.today), DEMO_SHOP);
   for (const span of calendar.closed) {
     await saveClosedSpan(db, { id: `demo-${span.fromDay}`, ...span, words: "Closed around New Year" });
   }

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { USUAL_BULGE_UM } from "#lib/cartons/board/charged-size";
 import { AGEING } from "#lib/cartons/keeping/ageing";
-import { type Database, inTransaction } from "../client";
+import { type Database, inTransaction, type Transaction } from "../client";
 
 const SHOP_ID = "shop";
 const MOST_WEEKS = 520;
@@ -45,7 +45,7 @@ export const USUAL_CARTON_SETTINGS: CartonSettings = {
  * @throws Error if what is kept can't be read
  */
 export async function cartonSettingsOf(
-  db: Database,
+  db: Database | Transaction,
 ): Promise<{ readonly settings: CartonSettings; readonly rangeSizes: string }> {
   const row = await db.shop.findUnique({
     where: { id: SHOP_ID },
@@ -56,9 +56,18 @@ export async function cartonSettingsOf(
   return { settings, rangeSizes: row?.rangeSizes ?? "" };
 }
 
+/**
+ * How the shop judges its cartons as it is kept.
+ *
+ * @throws ZodError for settings that make no sense
+ */
+export function cartonTermsText(settings: CartonSettings): string {
+  return JSON.stringify(termsForm.parse(settings));
+}
+
 /** Keeps how the shop judges its cartons. */
 export async function saveCartonSettings(db: Database, settings: CartonSettings): Promise<void> {
-  const cartonTerms = JSON.stringify(termsForm.parse(settings));
+  const cartonTerms = cartonTermsText(settings);
   await inTransaction(db, (tx) => tx.shop.updateMany({ where: { id: SHOP_ID }, data: { cartonTerms } }));
 }
 

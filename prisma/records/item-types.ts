@@ -6,7 +6,8 @@ import { staleForecasts } from "./stale-forecasts";
 export type ItemType = ItemTypeModel;
 
 /** An item type as saved: a description that is not given stays as it is. */
-export type ItemTypeToSave = Omit<ItemType, "piece"> & Partial<Pick<ItemType, "piece">>;
+export type ItemTypeToSave = Omit<ItemType, "piece" | "valueMinor"> &
+  Partial<Pick<ItemType, "piece" | "valueMinor">>;
 
 /** Item types in use, in the shop's order; with those out of use where wanted. */
 export async function itemTypesOf(

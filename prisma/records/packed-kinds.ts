@@ -1,6 +1,7 @@
 import type { CushionStyle } from "#lib/packing/recipe-version";
 import { type Day, day } from "#lib/units/day";
 import type { Database } from "../client";
+import { piecesOfText } from "./pieces-text";
 
 /** Parcels that were packed alike: the same pieces, in the same style, in the same carton. */
 export type PackedKind = {
@@ -51,10 +52,7 @@ export async function packedKinds(
     FROM sent WHERE "pieces" IS NOT NULL GROUP BY "pieces", "style", "cartonId"
     ORDER BY COUNT(*) DESC, "pieces", "style", "cartonId"`;
   return rows.map((row) => ({
-    pieces: row.pieces.split(";").map((text) => {
-      const gap = text.indexOf(" ");
-      return { pieces: Number(text.slice(0, gap)), itemTypeId: text.slice(gap + 1) };
-    }),
+    pieces: piecesOfText(row.pieces),
     style: row.style as CushionStyle,
     cartonId: row.cartonId,
     parcels: Number(row.parcels),

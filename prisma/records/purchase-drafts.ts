@@ -30,6 +30,25 @@ export async function draftPurchase(
   });
 }
 
+/**
+ * Writes down several orders that are not placed yet, all of them or none.
+ *
+ * @returns how many were new; one whose id was written before stays as it is
+ */
+export async function draftPurchases(
+  db: Database,
+  purchases: readonly PurchaseBody[],
+  by: Recorder,
+): Promise<number> {
+  return inTransaction(db, async (tx) => {
+    let written = 0;
+    for (const purchase of purchases) {
+      if (await writePurchase(tx, purchase, { state: "draft", recordedAt: by.now })) written += 1;
+    }
+    return written;
+  });
+}
+
 /** Puts other lines, another delivery charge and another note into a draft. */
 export async function changeDraft(
   db: Database,

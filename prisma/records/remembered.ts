@@ -10,7 +10,7 @@ const remembered: WeakMap<Database, Map<string, Entry>> = held[KEY] ?? new WeakM
 held[KEY] = remembered;
 
 /** Values that are kept for each database; the one asked for longest ago goes. */
-const MOST = 8;
+const MOST = 16;
 
 /**
  * What `make` makes from the database, kept in memory until anything is written to it, by this process or another.

@@ -25,6 +25,10 @@ export type Offer = {
   /** room of one pack at home, millilitres; null where not known */
   readonly volumeMl: number | null;
   readonly volumeTyped: string | null;
+  /** the supplier has none now */
+  readonly soldOut: boolean;
+  /** packs that the supplier sells a customer in a month at most; null: as many as wanted */
+  readonly mostPacksAMonth: number | null;
   readonly retired: boolean;
   readonly breaks: readonly { readonly fromPacks: number; readonly priceMinor: number }[];
 };
@@ -33,8 +37,9 @@ export type Offer = {
 export type BreakKind = "all-units" | "incremental";
 
 /** An offer as saved: what is not given stays as it is, or as usual for a new one. */
-export type OfferToSave = Omit<Offer, "breakKind" | "volumeMl" | "volumeTyped"> &
-  Partial<Pick<Offer, "breakKind" | "volumeMl" | "volumeTyped">>;
+export type OfferToSave = Omit<Offer, OfferExtra> & Partial<Pick<Offer, OfferExtra>>;
+
+type OfferExtra = "breakKind" | "volumeMl" | "volumeTyped" | "soldOut" | "mostPacksAMonth";
 
 /** Suppliers in use, by name. */
 export async function suppliersOf(db: Database): Promise<Supplier[]> {

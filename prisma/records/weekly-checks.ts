@@ -49,7 +49,7 @@ export async function checkInputs(
         },
       }),
       db.offer.findMany({
-        where: { retired: false, supplier: { retired: false } },
+        where: { retired: false, soldOut: false, supplier: { retired: false } },
         include: { supplier: true, breaks: { orderBy: { fromPacks: "asc" } } },
         orderBy: { id: "asc" },
       }),
@@ -94,6 +94,7 @@ export async function checkInputs(
           breaks: offer.breaks.map((row) => ({ fromPacks: row.fromPacks, priceMinor: row.priceMinor })),
           breakKind: offer.breakKind === "incremental" ? ("incremental" as const) : ("all-units" as const),
           volumeMl: offer.volumeMl,
+          mostPacksAMonth: offer.mostPacksAMonth,
         })),
     };
   });

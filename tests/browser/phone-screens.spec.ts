@@ -20,6 +20,9 @@ for (const path of [
   "/pack/several",
   "/parcels/broken",
   "/postage",
+  "/postage/try",
+  "/postage/try?weight=4+lb&carton=carton-14x14x10&zone=far",
+  "/postage/paid",
   "/recipes/mug/card?style=paper",
   "/buying",
   "/buying/demo-order-draft",
@@ -35,6 +38,8 @@ for (const path of [
   "/cartons/fit",
   "/cartons/range",
   "/cartons/carton-14x14x10",
+  "/paper-or-bubble",
+  "/paper-or-bubble/framed-tile",
 ]) {
   screenTest(`${path} has no accessibility fault that axe finds and fits a phone`, async ({ page }) => {
     await expectSoundOnPhone(page, path);

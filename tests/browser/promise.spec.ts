@@ -152,7 +152,7 @@ test("a rate card is pasted, a wrong row is named, and the card is kept", async 
   await form.getByLabel("Service").fill("Letters");
   await form.getByLabel("Table of prices").fill("up to  Near  Far\n8 oz  4.60  dear");
   await form.getByRole("button", { name: "Keep this card" }).click();
-  await expect(form.getByText("Row 2: “dear” for Far is no price.")).toBeVisible();
+  await expect(form.getByText("Row 2: 8 oz: “dear” for Far is no price.")).toBeVisible();
   await form.getByLabel("Table of prices").fill("up to  Near  Far\n8 oz  4.60  5.20");
   await form.getByRole("button", { name: "Keep this card" }).click();
   await expect(page.getByRole("table", { name: "Prices of Letters" })).toContainText("$5.20");
@@ -160,7 +160,8 @@ test("a rate card is pasted, a wrong row is named, and the card is kept", async 
   await form.getByLabel("Table of prices").fill("up to  Near\n1 lb  6.00");
   await form.getByRole("button", { name: "Keep this card" }).click();
   await expect(form.getByText("Another card of Letters holds from")).toBeVisible();
-  await page.getByText("Change this card").first().click();
+  const letters = page.getByRole("region", { name: "Letters", exact: true });
+  await letters.getByText("Change this card").click();
   await page.getByRole("form", { name: "Take off Letters" }).getByRole("button").click();
   await expect(page.getByRole("table", { name: "Prices of Letters" })).toHaveCount(0);
 });

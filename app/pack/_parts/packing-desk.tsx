@@ -25,6 +25,7 @@ import { RecordBar } from "./record-bar";
 import { RecordingMessages } from "./recording-messages";
 import { SpoiltAtBench } from "./spoilt-at-bench";
 import { StockAsOf } from "./stock-as-of";
+import { StyleDifference } from "./style-difference";
 import { TypeChips } from "./type-chips";
 import { UseFirstOffer } from "./use-first-offer";
 import { WeightBeside } from "./weight-beside";
@@ -100,6 +101,7 @@ export function PackingDesk({ choices: choicesRead, readAt, correcting }: Packin
         </PackingCard>
         <div className={styles.beside}>
           <WeightBeside draft={draft} weight={weight} outlook={outlook} choices={choices} onChange={change} />
+          {isNew ? <StyleDifference {...{ draft, outlook, choices }} onChange={change} /> : null}
           <RecordBar
             weight={
               outlook === null || outlook.weight.guess

@@ -1,4 +1,4 @@
-import { holdsOn } from "#lib/postage/card-on";
+import { mainCardOn } from "#lib/postage/card-on";
 import { addDays } from "#lib/units/day";
 import { parcelCountsOf } from "#prisma/records/parcel-lists";
 import { rateCardsOf } from "#prisma/records/rate-cards";
@@ -9,7 +9,7 @@ import { zoneShares } from "./zone-shares";
 const DAYS_OF_ZONES = 182;
 
 /**
- * The rate card that holds today, and where parcels went in the last half year.
+ * The rate card of the main service that holds today, and where parcels went in the last half year.
  *
  * @param shopNow the open database, the shop and its day
  * @returns the card and the zones; `hasZones` is false where no parcel tells
@@ -23,7 +23,7 @@ export async function readListingPostage({
     rateCardsOf(db, shop),
     parcelCountsOf(db, { from: addDays(today, -DAYS_OF_ZONES), to: today }),
   ]);
-  const card = cards.find((each) => holdsOn(each, today))?.card ?? null;
+  const card = mainCardOn(cards, today)?.card ?? null;
   const { zones, isKnown } = zoneShares(card?.zones ?? [], counts);
   return { postage: { card, zones }, hasZones: isKnown };
 }

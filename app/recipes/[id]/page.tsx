@@ -101,7 +101,7 @@ export default async function ItemTypePage({
         <RecordForm
           action={keepItemType.bind(null, id)}
           label={itemType.name}
-          fields={itemTypeFields(itemType, shop.measures)}
+          fields={itemTypeFields(itemType, shop)}
           submit="Save the item type"
         />
       </Section>

@@ -14,7 +14,7 @@ type NewItemTypePageProps = {
 export default async function NewItemTypePage({ searchParams }: NewItemTypePageProps) {
   const { shop } = await shopNow();
   const query = await searchParams;
-  const fields = itemTypeFields(null, shop.measures).map((field) => {
+  const fields = itemTypeFields(null, shop).map((field) => {
     const typed = query[field.name];
     return typeof typed === "string" ? { ...field, value: typed } : field;
   });

@@ -33,6 +33,7 @@ export async function keepOffer(supplyId: string, before: FormState, form: FormD
   const read = offerForm(supply.useUnit, shop.measures, shop.minorDigits).safeParse(typedValues(form));
   if (!read.success) return refused(before, form, problemsOf(read.error));
   const { offerId, supplierId, pack, packAmount, price, breaks, breakKind, volume, retired } = read.data;
+  const { soldOut, mostPacks } = read.data;
   const packTyped = `${packAmount.typedValue} ${packAmount.typedUnit}`.trim();
   const offer = {
     supplyId,
@@ -44,6 +45,8 @@ export async function keepOffer(supplyId: string, before: FormState, form: FormD
     breakKind,
     volumeMl: volume?.ml ?? null,
     volumeTyped: volume?.typed ?? null,
+    soldOut,
+    mostPacksAMonth: mostPacks ?? null,
   };
   await saveOffer(db, { ...offer, id: offerId ?? randomUUID(), retired, breaks: breaks ?? [] }, today);
   revalidatePath("/", "layout");

@@ -71,6 +71,19 @@ export function offerFields(suppliers: readonly Supplier[], shop: Shop, offer: O
       value: offer?.volumeTyped ?? "",
       hint: "1.9 cu ft, 25 l or 40 x 40 x 30 cm; may stay empty",
     },
+    {
+      name: "mostPacks",
+      label: "Packs a month at most",
+      kind: "number",
+      value: offer?.mostPacksAMonth == null ? "" : String(offer.mostPacksAMonth),
+      hint: "where the supplier limits it; may stay empty",
+    },
+    {
+      name: "soldOut",
+      label: "Sold out at the supplier now",
+      kind: "tick",
+      value: offer?.soldOut === true ? "yes" : "",
+    },
   ];
   if (offer === null) return fields;
   return [

@@ -2,8 +2,16 @@ import { z } from "zod";
 import type { Measures } from "#lib/units/measures";
 import { parseMoney } from "#lib/units/money";
 import type { UseUnit } from "#lib/units/use-unit";
-import { amountAboveZero, moneyTyped, neededText, tick, volumeTyped } from "../../_parts/typed-fields";
+import {
+  amountAboveZero,
+  moneyTyped,
+  neededText,
+  tick,
+  volumeTyped,
+  wholeNumber,
+} from "../../_parts/typed-fields";
 
+const MOST_PACKS = 9_999;
 const BREAK_EXAMPLE = "3: 36.00, 6: 34.00";
 
 /** One step of a price: from so many packs on, each pack at this price. */
@@ -21,6 +29,8 @@ export function offerForm(unit: UseUnit, measures: Measures, minorDigits: number
       breaks: priceBreaks(minorDigits).optional(),
       breakKind: z.enum(["all-units", "incremental"]).default("all-units"),
       volume: volumeTyped(measures).optional(),
+      mostPacks: wholeNumber(1, MOST_PACKS).optional(),
+      soldOut: tick,
       retired: tick,
     })
     .superRefine(({ price, breaks = [] }, context) => {

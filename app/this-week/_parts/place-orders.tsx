@@ -41,7 +41,7 @@ export function PlaceOrders({ drafts, rows, day, asked, shop, above, below }: Pl
       ))}
       {withoutOffer.map((row) => (
         <p key={row.supplyId}>
-          {row.supply} is urgent, and no supplier is known for it.{" "}
+          {row.supply} is urgent, and no supplier is known who has it.{" "}
           <Link href={`/supplies/${row.supplyId}`}>Say who sells it</Link>.
         </p>
       ))}

@@ -166,7 +166,7 @@ function planOffer(
     steps: [...first, ...offer.breaks.filter(({ fromPacks }) => fromPacks > 1)],
     kind: offer.breakKind,
     leadWeeks: Math.max(0, Math.ceil((days - row.leadTimeDays) / DAYS_A_WEEK)),
-    mostPacks: null,
+    mostPacks: offer.mostPacksAMonth ?? null,
   };
 }
 

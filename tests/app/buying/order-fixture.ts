@@ -57,6 +57,8 @@ export const OFFER: Offer = {
   breakKind: "all-units",
   volumeMl: null,
   volumeTyped: null,
+  soldOut: false,
+  mostPacksAMonth: null,
   retired: false,
   breaks: [],
 };

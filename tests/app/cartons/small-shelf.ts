@@ -58,6 +58,6 @@ export function typeOf(id: string, sides: readonly [number, number, number] | nu
   return {
     ...{ id, name: id, massMg: 370_000, massTyped: null, sizesTyped: null, note: null },
     ...(sides === null ? none : inches(...sides)),
-    ...{ retired: false, position: 0, piece: null },
+    ...{ retired: false, position: 0, piece: null, valueMinor: null },
   };
 }

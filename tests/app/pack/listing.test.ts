@@ -10,7 +10,11 @@ import { NO_WALLS } from "#lib/postage/size-walls";
 import { day } from "#lib/units/day";
 import { SMALL_CHOICES } from "./small-choices";
 
-const table = readRateTable("up to\tNear\n1 lb\t5.00\n2 lb\t7.00", { measures: "imperial", minorDigits: 2 });
+const table = readRateTable("up to\tNear\n1 lb\t5.00\n2 lb\t7.00", {
+  measures: "imperial",
+  minorDigits: 2,
+  blanks: "noPrice",
+});
 if (table.kind === "unreadable") throw new TypeError(table.problems.join(" "));
 const card: RateCard = {
   service: "Parcels",

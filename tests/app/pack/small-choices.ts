@@ -74,6 +74,8 @@ export const SMALL_CHOICES: PackingChoices = {
   useFirst: [],
   weights: learnedWeights([], day("2026-03-10")).known,
   steps: [],
+  unitPrices: {},
+  stepPrices: null,
   promiseShare: 0.9,
   newestLine: 0,
   likely: [{ itemTypeId: "mug", pieces: 1, style: "paper", cartonId: "cube-12", zoneId: "near" }],

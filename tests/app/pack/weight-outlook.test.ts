@@ -11,6 +11,7 @@ import { SMALL_CHOICES } from "./small-choices";
 const table = readRateTable("up to\tNear\n2 lb\t7.00\n1 lb\t5.00\n15.999 oz\t4.00", {
   measures: "imperial",
   minorDigits: 2,
+  blanks: "noPrice",
 });
 if (table.kind === "unreadable") throw new TypeError(table.problems.join(" "));
 const steps = promiseSteps({

@@ -34,6 +34,8 @@ const offer = (id: string, supplyId: string, priceMinor: number | null = 3800): 
   breakKind: "all-units",
   volumeMl: null,
   volumeTyped: null,
+  soldOut: false,
+  mostPacksAMonth: null,
   retired: false,
   breaks: [],
 });

@@ -3,7 +3,7 @@ import { problemsOf } from "#app/_parts/form-state.ts";
 import { itemTypeForm } from "#app/recipes/item-type-form.ts";
 
 const read = (change: Readonly<Record<string, string>>) =>
-  itemTypeForm("imperial").safeParse({ name: "Mug", ...change });
+  itemTypeForm("imperial", 2).safeParse({ name: "Mug", ...change });
 const problems = (change: Readonly<Record<string, string>>) => problemsOf(read(change).error ?? noProblem());
 
 function noProblem(): never {

@@ -35,6 +35,8 @@ function offer(id: string, supplyId: string, changes: Partial<Offer> = {}): Offe
     breakKind: "all-units",
     volumeMl: null,
     volumeTyped: null,
+    soldOut: false,
+    mostPacksAMonth: null,
     retired: false,
     breaks: [],
     ...changes,

@@ -11,7 +11,7 @@ const steps = [
   stepUpTo("1", "kg", [600, 900]),
 ];
 const told = (change: Partial<RateBand>) =>
-  bandFaults({ zones: ["near", "far"] }, plainBand(steps, change)).map(
+  bandFaults({ zones: ["near", "far"] }, plainBand(steps, change), 0).map(
     ({ severity, message }) => `${severity} ${message}`,
   );
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cardOn, holdsOn } from "#lib/postage/card-on";
+import { cardOn, holdsOn, mainCardOn } from "#lib/postage/card-on";
 import { day } from "#lib/units/day";
 import { plainCard } from "./rate-card-fixture";
 
@@ -47,5 +47,14 @@ describe("the card of a day", () => {
       kind: "overlap",
       cards: [first, again],
     });
+  });
+
+  it("of the main service is not stood in for by another one where it has run out", () => {
+    const ended = plainCard({ service: "main", validTo: day("2026-06-30") });
+    const letters = plainCard({ service: "other" });
+    expect(mainCardOn([ended, letters], day("2026-06-30"))).toBe(ended);
+    expect(mainCardOn([ended, letters], day("2026-07-01"))).toBeNull();
+    expect(mainCardOn([letters, ended], day("2026-07-01"))).toBe(letters);
+    expect(mainCardOn([], day("2026-07-01"))).toBeNull();
   });
 });

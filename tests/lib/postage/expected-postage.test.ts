@@ -8,7 +8,7 @@ import type { WeightSpread } from "#lib/postage/weight-spread";
 import { day } from "#lib/units/day";
 import { milligrams } from "#lib/units/mass";
 import { minorUnits } from "#lib/units/money";
-import { plainBand, plainCard, stepUpTo, typed } from "./rate-card-fixture";
+import { exact, plainBand, plainCard, sized, stepUpTo, typed } from "./rate-card-fixture";
 
 const basis = { parcels: 14, isGuess: false };
 const beyond = {
@@ -145,6 +145,47 @@ describe("expected postage", () => {
         },
       ),
       { numRuns: 60 },
+    );
+  });
+
+  it("never falls from zone to zone on a card that rises with them, whatever the weight and the size", () => {
+    const rule = {
+      divisor: exact("5000"),
+      lengthUnit: "cm",
+      massUnit: "kg",
+      floor: null,
+      sides: { kind: "up", to: exact("1") },
+      result: { kind: "up", to: exact("0.5") },
+      shapeFactor: null,
+      atMost: null,
+      zones: null,
+    } as const;
+    const rises = fc.array(fc.nat(300), { minLength: 4, maxLength: 4 });
+    const steps = fc.array(rises, { minLength: 6, maxLength: 6 });
+    const sizes = fc.constantFrom(null, "20 x 20 x 10 cm", "40 x 20 x 15 cm");
+    fc.assert(
+      fc.property(steps, sizes, fc.nat(3_000_000), fc.nat(500_000), (rows, text, meanMg, deviationMg) => {
+        const zones = ["a", "b", "c", "d"];
+        const prices = rows.map((row) =>
+          row.map((_, at) => 300 + row.slice(0, at + 1).reduce((sum, rise) => sum + rise, 0)),
+        );
+        const rising = plainCard({
+          zones,
+          bands: [plainBand(prices.map((row, at) => stepUpTo(String(at + 1), "kg", row)))],
+          dimensional: rule,
+        });
+        const spread = { basis, kind: "normal", meanMg, deviationMg } as const;
+        const size = text === null ? null : sized(text);
+        const answer = expected({
+          card: rising,
+          size,
+          spread,
+          zones: zones.map((zone) => ({ zone, share: 1 })),
+        });
+        const minors = answer.zones.map(({ minor }) => minor ?? Number.NaN);
+        expect(minors.every((minor, at) => at === 0 || minor >= (minors[at - 1] ?? 0) - 1e-9)).toBe(true);
+      }),
+      { numRuns: 100 },
     );
   });
 });

@@ -19,9 +19,9 @@ describe("faults of the prices of a row", () => {
     ]);
   });
 
-  it("are a warning where the carrier gives none", () => {
+  it("are a note where the carrier gives none", () => {
     expect(told([minorUnits(500), null])).toEqual([
-      "warning up to 1 kg, zone far: there is no price, so such a parcel is not sent there. Type it if the list has one.",
+      "note up to 1 kg, zone far: there is no price, so such a parcel is not sent there. Type it if the list has one.",
     ]);
   });
 

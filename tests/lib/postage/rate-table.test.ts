@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readRateTable } from "#lib/postage/rate-table";
 import { measureWords } from "#lib/postage/typed-measure";
 
-const terms = { measures: "imperial", minorDigits: 2 } as const;
+const terms = { measures: "imperial", minorDigits: 2, blanks: "noPrice" } as const;
 
 function read(text: string, given: Parameters<typeof readRateTable>[1] = terms) {
   const table = readRateTable(text, given);
@@ -25,7 +25,7 @@ describe("a rate table", () => {
 
   it("is read with other marks between its cells, and with a decimal comma", () => {
     const table = { zones: ["alle"], steps: [["0,5 kg", 549]] };
-    const metric = { measures: "metric", minorDigits: 2 } as const;
+    const metric = { ...terms, measures: "metric" } as const;
     expect(read("bis | alle\n0,5 kg | 5,49", metric)).toEqual(table);
     expect(read("bis;alle\n0,5 kg;5,49", metric)).toEqual(table);
     expect(read("bis  alle\nup to 0,5 kilos   5,49 €", metric)).toEqual({
@@ -44,7 +44,7 @@ describe("a rate table", () => {
   it("names each row that can't be read, with the way out", () => {
     expect(read("up to\tNear\na lot\t4.60\n8 oz\tdear\n1 lb\t1\t2")).toEqual([
       "Row 2: “a lot” is no weight. Type a number and oz, lb, g or kg, such as 8 oz.",
-      "Row 3: “dear” for Near is no price. Type it like 4.60, or leave it empty.",
+      "Row 3: “dear” for Near is no price. Type it like 4.60, or a dash where there is none.",
       "Row 4: it has 2 prices for 1 zones. Give each price a zone in the first row.",
     ]);
   });

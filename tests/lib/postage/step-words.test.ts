@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { nanogramsOf } from "#lib/postage/exact-mass";
-import type { StepHit } from "#lib/postage/rated-parcel";
+import type { StepHit } from "#lib/postage/step-for";
 import { stepWords } from "#lib/postage/step-words";
 import { plainBand, stepUpTo, typed } from "./rate-card-fixture";
 

@@ -1,7 +1,13 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
 import { day } from "#lib/units/day";
-import { changeDraft, deleteDraft, draftPurchase, placeDraft } from "#prisma/records/purchase-drafts";
+import {
+  changeDraft,
+  deleteDraft,
+  draftPurchase,
+  draftPurchases,
+  placeDraft,
+} from "#prisma/records/purchase-drafts";
 import { purchaseOf, purchasesOf } from "#prisma/records/purchase-orders";
 import {
   cancelPurchase,
@@ -93,6 +99,21 @@ describe("a draft of an order", () => {
     expect(await draftPurchase(shop.db, again, by)).toEqual({ kind: "already-written" });
     expect(await placePurchase(shop.db, again, by)).toEqual({ kind: "already-placed" });
     expect((await purchaseOf(shop.db, "o"))?.lines.map((each) => each.packs)).toEqual([2, 3]);
+  });
+
+  it("comes with others in one step: all of them or none, and each once", async () => {
+    expect(await draftPurchases(shop.db, [order("o"), order("p")], by)).toBe(2);
+    expect(await draftPurchases(shop.db, [order("o"), order("q")], by)).toBe(1);
+    const nobody = order("s", { supplierId: "nobody" });
+    await expect(draftPurchases(shop.db, [order("r"), nobody], by)).rejects.toThrow();
+    const written = await Promise.all(["o", "p", "q", "r", "s"].map((id) => purchaseOf(shop.db, id)));
+    expect(written.map((each) => each?.status ?? "none")).toEqual([
+      "draft",
+      "draft",
+      "draft",
+      "none",
+      "none",
+    ]);
   });
 
   it("takes other lines, another delivery and another note", async () => {

@@ -57,7 +57,7 @@ describe("a value remembered until the database is written", () => {
 
   it("goes when many others were asked for since", async () => {
     await rememberedUntilWritten(shop.db, "zones", zoneNames);
-    for (let key = 0; key < 8; key += 1) await rememberedUntilWritten(shop.db, String(key), async () => key);
+    for (let key = 0; key < 16; key += 1) await rememberedUntilWritten(shop.db, String(key), async () => key);
     await rememberedUntilWritten(shop.db, "zones", zoneNames);
     expect(made).toBe(2);
   });

@@ -80,6 +80,8 @@ function OfferWords({ offer, screen, shop }: OffersProps & { readonly offer: Off
           .join("")}
         {offer.breaks.length > 0 && offer.breakKind === "incremental" ? " (for the packs from there on)" : ""}
         {offer.volumeTyped === null ? "" : ` · takes ${offer.volumeTyped}`}
+        {offer.mostPacksAMonth === null ? "" : ` · at most ${offer.mostPacksAMonth} a month`}
+        {offer.soldOut ? " · sold out now" : ""}
         {beforeWords(screen.offerPrices.get(offer.id) ?? [], money)}
       </p>
     </div>

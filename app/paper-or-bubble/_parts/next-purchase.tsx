@@ -1,0 +1,172 @@
+import { randomUUID } from "node:crypto";
+import Link from "next/link";
+import { RecordForm } from "../../_parts/record-form";
+import { Section } from "../../_parts/section";
+import type { ShopNow } from "../../_parts/shop-now";
+import { handToBuying } from "../actions";
+import type { KindAnswer } from "../cushion-answer";
+import { piecesKey } from "../cushion-answer";
+import { orderField } from "../purchase/handed-orders";
+import { planColumns, planRows } from "../purchase/purchase-rows";
+import {
+  anotherPackWords,
+  buysWords,
+  changeWords,
+  type PlanNames,
+  packsWords,
+  proofWords,
+  splitWords,
+} from "../purchase/purchase-words";
+import { type Purchase, readPurchase } from "../purchase/read-purchase";
+import type { Compared } from "../read-compared";
+import { minorText } from "../why-words";
+import styles from "./paper-or-bubble.module.css";
+import { RowsTable } from "./rows-table";
+
+type NextPurchaseProps = {
+  readonly now: ShopNow;
+  readonly compared: Compared;
+  readonly nameOf: (kind: Pick<KindAnswer, "pieces">) => string;
+};
+
+/** The next purchase: which packs, which parcels in which style, against all on one, and how sure that is. */
+export async function NextPurchase({ now, compared, nameOf }: NextPurchaseProps) {
+  const { ground, answer, asked } = compared;
+  const purchase = await readPurchase(now, ground, answer, asked.whatIf);
+  if (purchase === null) {
+    return (
+      <Section title="The next purchase">
+        <p>
+          Nothing that your parcels take was counted yet. <Link href="/supplies/count">Count it</Link>, and
+          the plan stands here.
+        </p>
+      </Section>
+    );
+  }
+  const kinds = new Map(
+    [...answer.kinds, ...answer.untold, ...answer.single].map((kind) => [piecesKey(kind.pieces), kind]),
+  );
+  const supplies = new Map(ground.supplies.map(({ id, name }) => [id, name]));
+  const names: PlanNames = {
+    offerOf: (offerId) => ground.offers.find(({ id }) => id === offerId),
+    supplyName: (supplyId) => supplies.get(supplyId) ?? supplyId,
+    kindName: (typeId) => {
+      const kind = kinds.get(typeId);
+      return kind === undefined ? typeId : nameOf(kind);
+    },
+    shop: now.shop,
+  };
+  return (
+    <Section
+      title={`For the next ${ground.weeks} weeks, buy ${buysWords(purchase.study.mixed, names)}`}
+      id="purchase"
+      rule="strong"
+      aside="From the parcels expected, what is there and on order, your suppliers’ packs and price breaks, room and the most to spend. Beside it the safety stock of the weekly check stays. By which day to order is said by This week."
+    >
+      <PlanFacts purchase={purchase} names={names} isTried={asked.whatIf.prices.size > 0} />
+    </Section>
+  );
+}
+
+type PlanFactsProps = {
+  readonly purchase: Purchase;
+  readonly names: PlanNames;
+  /** whether prices are tried out: such a plan is not for ordering */
+  readonly isTried: boolean;
+};
+
+function PlanFacts({ purchase, names, isTried }: PlanFactsProps) {
+  const { study, notCounted } = purchase;
+  const { mixed } = study;
+  const columns = planColumns(study);
+  return (
+    <>
+      <Orders purchase={purchase} names={names} isTried={isTried} />
+      {splitWords(mixed, names).map((words) => (
+        <p key={words}>{words}</p>
+      ))}
+      <RowsTable
+        caption="Against all parcels in one style, each with its own cheapest purchase"
+        head="Part"
+        columns={columns.map(({ name }) => name)}
+        rows={planRows(columns, names.shop)}
+      />
+      <p className={styles.small}>{proofWords(mixed)}</p>
+      <ul className={styles.plan}>
+        {study.anotherPacks.map((another) => (
+          <li key={another.supplyId}>{anotherPackWords(another, names)}</li>
+        ))}
+        {study.dearer === null ? null : (
+          <li>{changeWords(study.dearer, "With bubble 20 % dearer", names)}</li>
+        )}
+        {study.soldOut === null ? null : (
+          <li>{changeWords(study.soldOut, "Were bubble sold out everywhere,", names)}</li>
+        )}
+      </ul>
+      <Undone purchase={purchase} names={names} />
+      {notCounted.length === 0 ? null : (
+        <p>
+          Never counted, so left out of the plan: {notCounted.map(names.supplyName).join(", ")}.{" "}
+          <Link href="/supplies/count">Count it</Link>
+        </p>
+      )}
+    </>
+  );
+}
+
+function Orders({ purchase: { study, suppliers }, names, isTried }: PlanFactsProps) {
+  const { orders } = study.mixed;
+  if (orders.length === 0)
+    return <p>What is there and on order lasts; nothing has to be bought for these parcels.</p>;
+  const nameOf = (supplierId: string) => suppliers.find(({ id }) => id === supplierId)?.name ?? supplierId;
+  const key = randomUUID();
+  return (
+    <>
+      <ul className={styles.plan}>
+        {orders.map(({ supplierId, lines, goodsMinor, deliveryMinor }) => (
+          <li key={supplierId}>
+            {nameOf(supplierId)}: {lines.map((line) => packsWords(line, names)).join(", ")};{" "}
+            {minorText(goodsMinor, names.shop)}
+            {deliveryMinor === 0
+              ? ", delivery free"
+              : ` and ${minorText(deliveryMinor, names.shop)} delivery`}
+          </li>
+        ))}
+      </ul>
+      {isTried ? (
+        <p className={styles.small}>With prices that are tried out there is nothing to hand over.</p>
+      ) : (
+        <RecordForm
+          action={handToBuying}
+          label="Hand the plan to Buying"
+          fields={[
+            { name: "key", label: "", kind: "hidden", value: key },
+            { name: "order", label: "", kind: "hidden", value: orderField(orders) },
+          ]}
+          submit="Hand to Buying as drafts"
+          tone="primary"
+        />
+      )}
+    </>
+  );
+}
+
+function Undone({ purchase: { study }, names }: Pick<PlanFactsProps, "purchase" | "names">) {
+  const { unpacked, shortfalls } = study.mixed;
+  return (
+    <>
+      {unpacked.map(({ typeId, parcels }) => (
+        <p key={typeId}>
+          About {Math.ceil(parcels)} × {names.kindName(typeId)} cannot be packed: what it takes is not to be
+          had within the limits.
+        </p>
+      ))}
+      {shortfalls.length === 0 ? null : (
+        <p>
+          Below its safety stock at the end:{" "}
+          {shortfalls.map(({ supplyId }) => names.supplyName(supplyId)).join(", ")}.
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,61 @@
+import { Section } from "../../_parts/section";
+import type { CushionAnswer } from "../cushion-answer";
+import { PAST_DAYS } from "../read-cushion-ground";
+import { type MoneyAndMass, minorText } from "../why-words";
+import styles from "./paper-or-bubble.module.css";
+
+type PastCostsProps = { readonly answer: CushionAnswer; readonly shop: MoneyAndMass };
+
+/** What the parcels of late would have cost in each way, all reckoned alike. */
+export function PastCosts({ answer: { past, styles: inStyles }, shop }: PastCostsProps) {
+  if (past.parcels === 0) return null;
+  const rows = [
+    { name: "As you packed them", minor: past.asPackedMinor },
+    ...inStyles.map((style) => ({
+      name: style === "mixed" ? "All mixed" : `All on ${style}`,
+      minor: past.allMinor.get(style) ?? 0,
+    })),
+    { name: "Each in its cheapest way", minor: past.bestMinor },
+  ];
+  return (
+    <Section
+      title={pastTitle(past, shop)}
+      aside={`${past.parcels} parcels of the last ${PAST_DAYS} days, by their cards, today’s prices and the rate card above: not what was paid then. Each to its own zone where that was noted.${past.leftOut === 0 ? "" : ` ${past.leftOut} more are left out: there is no recipe to reckon them by.`}`}
+    >
+      <div className={styles.wide}>
+        <table className={styles.table}>
+          <caption>Materials and postage of the last {PAST_DAYS} days</caption>
+          <thead>
+            <tr>
+              <th scope="col">Packed</th>
+              <th scope="col">All together</th>
+              <th scope="col">A parcel</th>
+              <th scope="col">Against as packed</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ name, minor }) => (
+              <tr key={name}>
+                <th scope="row">{name}</th>
+                <td>{minorText(minor, shop)}</td>
+                <td>{minorText(minor / past.parcels, shop)}</td>
+                <td>{againstWords(minor - past.asPackedMinor, shop)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </Section>
+  );
+}
+
+function pastTitle(past: CushionAnswer["past"], shop: MoneyAndMass): string {
+  const saved = past.asPackedMinor - past.bestMinor;
+  if (Math.round(saved) === 0) return "You packed each parcel in its cheapest way";
+  return `${past.otherStyle} parcels of late would have cost ${minorText(saved, shop)} less in the other style`;
+}
+
+function againstWords(more: number, shop: MoneyAndMass): string {
+  if (Math.round(more) === 0) return "the same";
+  return more > 0 ? `${minorText(more, shop)} more` : `${minorText(-more, shop)} less`;
+}

@@ -1,0 +1,47 @@
+import type { CushionStyle } from "#lib/packing/recipe-version";
+import { classList } from "../../_parts/class-list";
+import type { CushionAnswer } from "../cushion-answer";
+import { type MoneyAndMass, minorText } from "../why-words";
+import styles from "./paper-or-bubble.module.css";
+
+type TotalsAboveProps = { readonly answer: CushionAnswer; readonly shop: MoneyAndMass };
+
+const ALL_IN: Readonly<Record<CushionStyle, string>> = {
+  paper: "All on paper",
+  bubble: "All on bubble",
+  mixed: "All mixed",
+};
+
+/** What all parcels to come cost in each style, and the reason: before anything else is asked for. */
+export function TotalsAbove({ answer, shop }: TotalsAboveProps) {
+  const { allIn, best } = answer;
+  const least = Math.min(...[...allIn.values()].map(({ totalMinor }) => totalMinor));
+  return (
+    <>
+      <dl className={styles.totals}>
+        {[...allIn].map(([style, { totalMinor }]) => (
+          <div key={style} className={classList(totalMinor === least && styles.cheapest)}>
+            <dt>{ALL_IN[style]}</dt>
+            <dd>{minorText(totalMinor, shop)}</dd>
+          </div>
+        ))}
+        <div>
+          <dt>Each the cheaper way</dt>
+          <dd>{minorText(best.totalMinor, shop)}</dd>
+        </div>
+      </dl>
+      <p>{reasonWords(answer, shop)}</p>
+    </>
+  );
+}
+
+/** Why all on one style is dearer than all on the other. */
+function reasonWords({ allIn }: CushionAnswer, shop: MoneyAndMass): string {
+  const [paper, bubble] = [allIn.get("paper"), allIn.get("bubble")];
+  if (paper === undefined || bubble === undefined) return "";
+  const materials = bubble.materialsMinor - paper.materialsMinor;
+  const postage = paper.postageMinor - bubble.postageMinor;
+  const more = (minor: number) => `${minorText(Math.abs(minor), shop)} ${minor >= 0 ? "more" : "less"}`;
+  const less = (minor: number) => `${minorText(Math.abs(minor), shop)} ${minor >= 0 ? "less" : "more"}`;
+  return `All on bubble, the materials cost ${more(materials)} than on paper, and the postage ${less(postage)}.`;
+}
