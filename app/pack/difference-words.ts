@@ -14,9 +14,15 @@ type ShopWriting = { readonly currency: string; readonly minorDigits: number; re
  * @param here the parcel as it is
  * @param other in the other style, by its card
  * @param shop how it writes money and weights
- * @returns "On bubble it would cost $0.75 less: $0.81 more for materials, $1.56 less postage for 4.4 oz less."
+ * @param zone name of the zone that it goes to; null: over the shop's zones
+ * @returns "On bubble it would cost $0.75 less in materials and postage: $0.81 more for materials, $1.56 less postage expected to Far; 4.4 oz lighter."
  */
-export function differenceWords(here: BenchWay, other: BenchWay, shop: ShopWriting): string {
+export function differenceWords(
+  here: BenchWay,
+  other: BenchWay,
+  shop: ShopWriting,
+  zone: string | null,
+): string {
   const materials = Math.round(other.materialsMinor - here.materialsMinor);
   const postage = Math.round(other.postageMinor - here.postageMinor);
   const all = materials + postage;
@@ -24,12 +30,13 @@ export function differenceWords(here: BenchWay, other: BenchWay, shop: ShopWriti
   const money = (minor: number) => formatMoney(Math.abs(minor), shop.currency, shop.minorDigits);
   const moved = (minor: number) => `${money(minor)} ${minor > 0 ? "more" : "less"}`;
   const mass = formatMass(milligrams(Math.abs(Math.round(grams))), shop.measures);
+  const where = zone === null ? "over your zones" : `to ${zone}`;
   const parts = [
     materials === 0 ? "the same for materials" : `${moved(materials)} for materials`,
-    postage === 0 ? "as much postage expected" : `${moved(postage)} postage expected`,
+    postage === 0 ? `as much postage expected ${where}` : `${moved(postage)} postage expected ${where}`,
   ];
   const total = all === 0 ? "as much" : moved(all);
-  return `On ${STYLE_WORDS[other.style]} it would cost ${total}: ${parts.join(", ")}; ${mass} ${grams > 0 ? "heavier" : "lighter"}.`;
+  return `On ${STYLE_WORDS[other.style]} it would cost ${total} in materials and postage: ${parts.join(", ")}; ${mass} ${grams > 0 ? "heavier" : "lighter"}.`;
 }
 
 /**

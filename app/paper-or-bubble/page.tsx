@@ -4,7 +4,6 @@ import { addDays, type Day } from "#lib/units/day";
 import { formatDay } from "#lib/units/day-text";
 import { unitWord } from "#lib/units/use-unit";
 import { brokenByStyle } from "#prisma/records/broken-by-style";
-import type { ReadRateCard } from "#prisma/records/rate-cards";
 import type { Supply } from "#prisma/records/supplies";
 import { ButtonLink } from "../_parts/button-link";
 import { FollowsRecords } from "../_parts/follows-records";
@@ -14,14 +13,15 @@ import { Section } from "../_parts/section";
 import { shopNow } from "../_parts/shop-now";
 import { KindsTable } from "./_parts/kinds-table";
 import { NextPurchase } from "./_parts/next-purchase";
+import styles from "./_parts/paper-or-bubble.module.css";
 import { PastCosts } from "./_parts/past-costs";
 import { TotalsAbove } from "./_parts/totals-above";
 import { TurningPrices } from "./_parts/turning-prices";
 import { WhatIfForm } from "./_parts/what-if-form";
 import { keepCushionSettings } from "./actions";
 import { bubbleFirst } from "./bubble-first";
-import type { KindAnswer } from "./cushion-answer";
-import { cushionFinding } from "./cushion-finding";
+import type { CushionAnswer, KindAnswer } from "./cushion-answer";
+import { cushionFinding, isPostageLeftOut } from "./cushion-finding";
 import { finePrice } from "./fine-price";
 import { kindName } from "./kind-words";
 import { leavesOut } from "./leaves-out";
@@ -64,7 +64,7 @@ export default async function CushionPage({ searchParams }: CushionPageProps) {
       aside={
         answer.kinds.length === 0
           ? undefined
-          : `The next ${ground.weeks} weeks: about ${Math.round(parcels)} parcels expected, packed by their cards, materials bought again at today’s prices, postage ${cardWords(answer.card, now.today)}. An estimate; the carrier’s own rates decide.`
+          : `The next ${ground.weeks} weeks: about ${Math.round(parcels)} parcels expected, packed by their cards, materials bought again at ${asked.whatIf.prices.size === 0 ? "today’s prices" : "the prices tried below"}, postage ${cardWords(answer, now.today)}. An estimate; the carrier’s own rates decide.`
       }
     >
       <FollowsRecords version={now.version} />
@@ -74,9 +74,7 @@ export default async function CushionPage({ searchParams }: CushionPageProps) {
             <p key={words}>{words}</p>
           ))}
           <p>
-            <ButtonLink href="/recipes" tone="primary">
-              {answer.untold.length === 0 ? "Write a second card" : "Mend the cards"}
-            </ButtonLink>
+            <WayOut answer={answer} />
           </p>
         </>
       ) : (
@@ -92,7 +90,7 @@ export default async function CushionPage({ searchParams }: CushionPageProps) {
             >
               {turningOf(turning)}
               {alike.map((supply) => (
-                <details key={supply.id}>
+                <details key={supply.id} className={styles.more}>
                   <summary>{`The same for the price of ${supply.name}`}</summary>
                   {turningOf(supply)}
                 </details>
@@ -144,8 +142,25 @@ export default async function CushionPage({ searchParams }: CushionPageProps) {
   );
 }
 
-function cardWords(card: Pick<ReadRateCard, "service" | "validFrom"> | null, today: Day): string {
+function WayOut({ answer: { untold, single } }: { readonly answer: CushionAnswer }) {
+  if (untold.length === 0 && single.length === 0) {
+    return (
+      <ButtonLink href="/pack" tone="primary">
+        Pack a parcel
+      </ButtonLink>
+    );
+  }
+  return (
+    <ButtonLink href="/recipes" tone="primary">
+      {untold.length === 0 ? "Write a second card" : "Mend the cards"}
+    </ButtonLink>
+  );
+}
+
+function cardWords({ card, kinds }: Pick<CushionAnswer, "card" | "kinds">, today: Day): string {
   if (card === null) return "left out, as no rate card holds";
+  if (isPostageLeftOut(kinds))
+    return `left out, as ${card.service} takes none of them or their weight is not known`;
   const from = formatDay(card.validFrom, { year: true });
   return card.validFrom > today
     ? `by ${card.service} as it will be from ${from}`

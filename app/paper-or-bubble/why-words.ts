@@ -49,7 +49,8 @@ export function whyWords(comparison: Comparison, shop: MoneyAndMass): string {
   if (Math.round(savesMinor) === 0) return "Both cost the same to the last coin.";
   const winner = STYLE_NAMES[cheaper.way.style];
   const loser = STYLE_NAMES[dearer.way.style].toLowerCase();
-  const counter = againstWords(comparison, shop);
+  const against = againstWords(comparison, shop);
+  const counter = `${besidesWords(comparison, shop)}${against}`;
   switch (decidedBy) {
     case "postage":
       return `${winner} ${lighterWords(comparison, shop)}${counter}.`;
@@ -57,11 +58,11 @@ export function whyWords(comparison: Comparison, shop: MoneyAndMass): string {
       return `${winner}’s materials cost ${minorText(comparison.parts.materials, shop)} less${counter}${sameWords(comparison)}.`;
     case "minutes":
       return cheaper.minutesMinor === null
-        ? `${winner}’s minutes are not said and count as none, against ${minorText(comparison.parts.minutes, shop)}${counter}.`
+        ? `${winner}’s minutes are not said and count as none, against ${minorText(comparison.parts.minutes, shop)}${against}.`
         : `${winner} takes less of your time, worth ${minorText(comparison.parts.minutes, shop)}${counter}.`;
     case "breakage":
       return cheaper.breakageMinor === null
-        ? `How often ${winner.toLowerCase()} breaks is not said and counts as never, against ${minorText(comparison.parts.breakage, shop)} for ${loser}${counter}.`
+        ? `How often ${winner.toLowerCase()} breaks is not said and counts as never, against ${minorText(comparison.parts.breakage, shop)} for ${loser}${against}.`
         : `${winner} breaks less often than ${loser}, worth ${minorText(comparison.parts.breakage, shop)} by what you said${counter}.`;
     default:
       return decidedBy satisfies never;
@@ -100,6 +101,20 @@ export function shareText(share: number): string {
   return share < 0.01 ? "less than 1 in 100" : `${Math.round(share * 100)} in 100`;
 }
 
+/** What the cheaper way pays less for, beside the part that decides: else the numbers would not add up. */
+function besidesWords({ parts, decidedBy }: Comparison, shop: MoneyAndMass): string {
+  const words = {
+    materials: "less for materials",
+    postage: "less postage",
+    minutes: "less of your time",
+    breakage: "less of what breaks",
+  };
+  return (["materials", "postage", "minutes", "breakage"] as const)
+    .filter((part) => part !== decidedBy && Math.round(parts[part]) > 0)
+    .map((part) => `, and ${minorText(parts[part], shop)} ${words[part]}`)
+    .join("");
+}
+
 /** What the cheaper way pays more for. */
 function againstWords({ parts, decidedBy, savedMg }: Comparison, shop: MoneyAndMass): string {
   const isHeavier = savedMg !== null && savedMg < 0;
@@ -119,7 +134,7 @@ function againstWords({ parts, decidedBy, savedMg }: Comparison, shop: MoneyAndM
 }
 
 function sameWords({ parts, dropped, cheaper, dearer }: Comparison): string {
-  const isKnown = cheaper.postage !== null && dearer.postage !== null;
+  const isKnown = cheaper.postageMinor !== null && dearer.postageMinor !== null;
   if (!isKnown || Math.round(parts.postage) !== 0) return "";
   return dropped === null ? "; both pay each postage step as often" : "";
 }

@@ -22,17 +22,22 @@ const SNIFFED_CHARACTERS = 65_536;
  * @returns rows with the line where each begins; empty rows are left out
  */
 export function csvRowsOf(bytes: Uint8Array): CsvRows {
-  if (bytes.includes(0)) {
+  if (bytes.some(isControl)) {
     return {
       kind: "unreadable",
       words: "This is not a text file that can be read here. Save it as “CSV UTF-8”, then choose that file.",
     };
   }
   const text = textOf(bytes).replace(BYTE_ORDER_MARK, "");
+  let readTo = 0;
   try {
     const records = parse(text, {
       delimiter: delimiterOf(text.slice(0, SNIFFED_CHARACTERS)),
       info: true,
+      on_record: (record: string[], { lines }) => {
+        readTo = lines;
+        return record;
+      },
       relax_column_count: true,
       record_delimiter: ["\r\n", "\n", "\r"],
     }) as unknown as readonly Parsed[];
@@ -45,9 +50,14 @@ export function csvRowsOf(bytes: Uint8Array): CsvRows {
     if (!(error instanceof CsvError)) throw error;
     return {
       kind: "unreadable",
-      words: `A quotation mark stands inside a cell or is never closed (${error.message}). Write the cell in quotation marks and double those inside it.`,
+      words: `Row ${readTo + 1}: a quotation mark stands inside a cell or is never closed. Write the cell in quotation marks and double those inside it. Nothing was kept.`,
     };
   }
+}
+
+/** Other than tabs, ends of lines and form feeds: no text holds one. */
+function isControl(byte: number): boolean {
+  return byte < 0x20 && !(byte >= 0x09 && byte <= 0x0d);
 }
 
 function textOf(bytes: Uint8Array): string {

@@ -47,7 +47,7 @@ export type WayCost = {
   readonly postagesPaid: number;
   /** all that is known, added up */
   readonly totalMinor: number;
-  /** room on the shelf of what it takes, litres; null where one of the supplies has no room written down */
+  /** room on the shelf of what it takes, litres, as far as it is written down; null where none of it is */
   readonly litres: number | null;
   /** share of the packing's weight that is paper or board; null where nothing is weighed */
   readonly paperShare: number | null;
@@ -118,13 +118,9 @@ function postageOf({ weight, size }: WayToPack, { card, zones, shipDay }: WayTer
 }
 
 function litresOf({ takes }: WayToPack, litres: WayTerms["litres"]): number | null {
-  let sum = 0;
-  for (const [supplyId, units] of takes) {
-    const each = litres.get(supplyId);
-    if (each === undefined) return null;
-    sum += each * units;
-  }
-  return sum;
+  const known = [...takes].filter(([supplyId]) => litres.has(supplyId));
+  if (known.length === 0) return null;
+  return known.reduce((sum, [supplyId, units]) => sum + units * (litres.get(supplyId) ?? 0), 0);
 }
 
 function paperShareOf({ takes }: WayToPack, { isPaper, supplyMasses }: WayTerms): number | null {

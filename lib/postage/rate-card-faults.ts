@@ -5,6 +5,9 @@ import { cardError, faultsOf, partOf, type RateCardFault } from "#lib/postage/ra
 import type { Rounding } from "#lib/postage/ratio-rounding";
 import { measureWords } from "#lib/postage/typed-measure";
 
+/** A name longer than this fits on no screen. */
+const MOST_SERVICE_LETTERS = 200;
+
 /**
  * Everything that is wrong with a card, errors and warnings, in the card's order.
  *
@@ -26,6 +29,10 @@ export function rateCardFaults(card: RateCard): RateCardFault[] {
 function headFaults({ service, currency, validFrom, validTo, roundUpTo }: RateCard): RateCardFault[] {
   const faults: RateCardFault[] = [];
   if (service.trim() === "") faults.push(cardError("The service has no name. Name it as you call it."));
+  if (service.length > MOST_SERVICE_LETTERS) {
+    const letters = `${service.length} letters; at most ${MOST_SERVICE_LETTERS} can be shown`;
+    faults.push(cardError(`The name of the service has ${letters}. Shorten it.`));
+  }
   if (!/^[A-Z]{3}$/.test(currency)) {
     faults.push(cardError(`The currency "${currency}" is no code of three capitals. Type one such as EUR.`));
   }

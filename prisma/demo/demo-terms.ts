@@ -108,6 +108,8 @@ export type DemoOffer = {
   readonly units: number;
   readonly priceMinor: number;
   readonly breaks: readonly { readonly fromPacks: number; readonly priceMinor: number }[];
+  /** Room of a pack at home; null where the studio never measured it. */
+  readonly cubicFeet: number | null;
 };
 
 const CARTON_PRICES: readonly (readonly [string, number])[] = [
@@ -124,13 +126,25 @@ const CARTON_PRICES: readonly (readonly [string, number])[] = [
 /** What the studio buys: one offer a supply. */
 export const DEMO_OFFERS: readonly DemoOffer[] = [
   offer("tissue", "demo-paper", "ream of 480 sheets", 480, 1_750, [{ fromPacks: 4, priceMinor: 1_600 }]),
-  offer("packing-paper", "demo-paper", "25 lb bundle, 416 sheets", 416, 3_150, [
-    { fromPacks: 3, priceMinor: 2_890 },
-  ]),
-  offer("small-bubble", "demo-wraps", "roll of 188 ft, 186 pieces", 186, 2_650, [
-    { fromPacks: 4, priceMinor: 2_450 },
-  ]),
-  offer("large-bubble", "demo-wraps", "roll of 125 sq ft", 125, 3_150, []),
+  offer(
+    "packing-paper",
+    "demo-paper",
+    "25 lb bundle, 416 sheets",
+    416,
+    3_150,
+    [{ fromPacks: 3, priceMinor: 2_890 }],
+    0.63,
+  ),
+  offer(
+    "small-bubble",
+    "demo-wraps",
+    "roll of 188 ft, 186 pieces",
+    186,
+    2_650,
+    [{ fromPacks: 4, priceMinor: 2_450 }],
+    2,
+  ),
+  offer("large-bubble", "demo-wraps", "roll of 125 sq ft", 125, 3_150, [], 5.2),
   offer("household-tape", "demo-wraps", "box of 6 rolls", 2_592, 1_150, []),
   offer("carton-tape", "demo-wraps", "6 rolls of 110 yd", 1_980, 1_850, []),
   ...CARTON_PRICES.map(([sizes, price]) =>
@@ -142,8 +156,8 @@ export const DEMO_OFFERS: readonly DemoOffer[] = [
 
 /** What else it could buy: small packs that are dear and quick, and a large one that comes later. */
 export const DEMO_OTHER_OFFERS: readonly DemoOffer[] = [
-  offer("packing-paper", "demo-wraps", "50 lb bundle, 832 sheets", 832, 6_400, []),
-  offer("small-bubble", "demo-counter", "roll of 47 ft, 46 pieces", 46, 990, []),
+  offer("packing-paper", "demo-wraps", "50 lb bundle, 832 sheets", 832, 6_400, [], 1.3),
+  offer("small-bubble", "demo-counter", "roll of 47 ft, 46 pieces", 46, 990, [], 0.5),
   offer("carton-12x12x8", "demo-counter", "bundle of 10", 10, 1_690, [{ fromPacks: 3, priceMinor: 1_590 }]),
 ];
 
@@ -160,6 +174,7 @@ function offer(
   units: number,
   priceMinor: number,
   breaks: DemoOffer["breaks"],
+  cubicFeet: number | null = null,
 ): DemoOffer {
-  return { supplyId, supplierId, pack, units, priceMinor, breaks };
+  return { supplyId, supplierId, pack, units, priceMinor, breaks, cubicFeet };
 }

@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { AMOUNT_PER_UNIT, amount } from "#lib/units/amount";
 import type { Instant } from "#lib/units/instant";
+import { parseVolume } from "#lib/units/volume";
 import type { Database } from "#prisma/client";
 import { demoPrice, offerId } from "#prisma/demo/demo-buying";
 import type { DemoCalendar } from "#prisma/demo/demo-calendar";
@@ -15,6 +16,7 @@ import {
   DEMO_SHOP,
   DEMO_SUPPLIERS,
   DEMO_ZONES,
+  type DemoOffer,
 } from "#prisma/demo/demo-terms";
 import { saveClosedSpan } from "#prisma/records/closed-spans";
 import { saveItemTypePiece } from "#prisma/records/item-type-piece";
@@ -23,7 +25,7 @@ import { savePlannedEvent } from "#prisma/records/planned-events";
 import { saveRateCards } from "#prisma/records/rate-cards";
 import { recipesOf, saveRecipe } from "#prisma/records/recipes";
 import { saveShop } from "#prisma/records/shop";
-import { saveOffer, saveSupplier } from "#prisma/records/suppliers";
+import { type Offer, saveOffer, saveSupplier } from "#prisma/records/suppliers";
 import { saveSupply, suppliesOf } from "#prisma/records/supplies";
 import { saveZone } from "#prisma/records/zones";
 import { copyStarter } from "#prisma/starter/copy-starter";
@@ -104,11 +106,18 @@ async function saveBuying(db: Database, calendar: DemoCalendar): Promise<void> {
       packTyped: offer.pack,
       retired: false,
       breaks: offer.breaks,
+      ...roomOf(offer),
     };
     const before = demoPrice({ ...offer, breaks: [] }, 1, calendar.firstDay, calendar);
     await saveOffer(db, { ...row, priceMinor: before }, calendar.firstDay);
     await saveOffer(db, { ...row, priceMinor: offer.priceMinor }, calendar.priceRiseDay);
   }
+}
+
+function roomOf({ cubicFeet }: DemoOffer): Pick<Offer, "volumeMl" | "volumeTyped"> {
+  const volumeTyped = cubicFeet === null ? null : `${cubicFeet} cu ft`;
+  const read = volumeTyped === null ? null : parseVolume(volumeTyped, DEMO_SHOP.measures);
+  return { volumeMl: read?.kind === "volume" ? read.ml : null, volumeTyped };
 }
 
 /** All of the demo's cartons bear the same stamp. */

@@ -21,11 +21,12 @@ type StyleDifferenceProps = {
 export function StyleDifference({ draft, outlook, choices, onChange }: StyleDifferenceProps) {
   const [here, ...others] = styleDifference(draft, outlook, choices);
   if (here === undefined) return null;
+  const zone = choices.zones.find(({ id }) => id === draft.zoneId)?.name ?? null;
   return (
     <section aria-label="The other styles">
       {others.map((other) => (
         <div key={other.style}>
-          <p className={styles.difference}>{differenceWords(here, other, choices)}</p>
+          <p className={styles.difference}>{differenceWords(here, other, choices, zone)}</p>
           <p className={styles.quiet}>
             {stepsWords(here)} {stepsWords(other)}
           </p>

@@ -1,6 +1,7 @@
 import type { WayCost } from "#lib/cushioning/way-cost";
 import { packedWeightQuantile } from "#lib/packing/weight/packed-weight";
 import { formatMass, milligrams } from "#lib/units/mass";
+import { formatVolume } from "#lib/units/volume";
 import { finePrice } from "../fine-price";
 import { type MoneyAndMass, minorText } from "../why-words";
 
@@ -13,7 +14,7 @@ export type CostRow = {
 };
 
 const NINE_IN_TEN = 0.9;
-const LITRES_SHOWN = 1;
+const ML_PER_LITRE = 1_000;
 
 /**
  * The ways of one kind of parcel side by side, part by part.
@@ -59,8 +60,8 @@ export function costRows(
     ...row("Your time", ({ minutesMinor }) => money(minutesMinor)),
     ...row("What breaks, expected", ({ breakageMinor }) => money(breakageMinor)),
     ...row("All together, bought again", ({ totalMinor }) => money(totalMinor), true),
-    ...row("Room that its supplies take on the shelf", ({ litres }) =>
-      litres === null ? null : `${litres.toFixed(LITRES_SHOWN)} l`,
+    ...row("Room on the shelf, as far as it is written down", ({ litres }) =>
+      litres === null ? null : roomText(litres, shop),
     ),
     ...row("Paper and board, of the packing’s weight", ({ paperShare }) =>
       paperShare === null ? null : `${Math.round(paperShare * 100)} %`,
@@ -100,4 +101,8 @@ export function billRows(
         }),
       };
     });
+}
+
+function roomText(litres: number, { measures }: MoneyAndMass): string {
+  return formatVolume(Math.round(litres * ML_PER_LITRE), measures);
 }

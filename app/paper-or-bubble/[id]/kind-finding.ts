@@ -1,4 +1,5 @@
 import type { KindAnswer } from "../cushion-answer";
+import { leftOutOf } from "../cushion-finding";
 import { onStyle } from "../on-style";
 import { untoldPostage } from "../untold-postage";
 import { type MoneyAndMass, minorText } from "../why-words";
@@ -21,7 +22,8 @@ export function kindFinding(name: string, { costs, comparisons }: KindAnswer, sh
   const untold = comparisons.map(untoldPostage).find((each) => each !== null) ?? null;
   if (untold !== null)
     return `${name}: its postage ${onStyle(untold)} is not known, so nothing to compare yet.`;
-  if (Math.round(nearest.savesMinor) === 0) return `${name}: both ways cost the same.`;
+  const bare = leftOutOf([{ costs }]);
+  if (Math.round(nearest.savesMinor) === 0) return `${name}: both ways cost the same${bare}.`;
   const style = onStyle(nearest.cheaper.way.style);
-  return `${name}: cheaper ${style}, by ${minorText(nearest.savesMinor, shop)} a parcel.`;
+  return `${name}: cheaper ${style}, by ${minorText(nearest.savesMinor, shop)} a parcel${bare}.`;
 }

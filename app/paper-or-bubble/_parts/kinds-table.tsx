@@ -19,7 +19,10 @@ export function KindsTable({ kinds, inStyles, nameOf, hrefOf, shop }: KindsTable
   return (
     <div className={styles.wide}>
       <table className={classList(styles.table, styles.kinds)}>
-        <caption>A parcel of each kind: materials bought again today, and postage expected</caption>
+        <caption>
+          What a parcel of each kind costs: materials bought again and postage expected; time and breakage too
+          where you count them
+        </caption>
         <thead>
           <tr>
             <th scope="col">Parcel</th>
@@ -62,7 +65,10 @@ function KindRows({ kind, inStyles, shop, name, href }: KindRowsProps) {
         <td className={styles.desk}>{kind.parcels.toFixed(kind.parcels < 10 ? 1 : 0)}</td>
         {inStyles.map((style) => {
           const cost = kind.costs.find(({ way }) => way.style === style);
-          const isCheapest = nearest?.cheaper.way.style === style;
+          const isCheapest =
+            nearest !== undefined &&
+            nearest.cheaper.way.style === style &&
+            Math.round(nearest.savesMinor) > 0;
           return (
             <td key={style} className={classList(isCheapest && styles.cheap)}>
               {cost === undefined ? "no recipe" : minorText(cost.totalMinor, shop)}

@@ -1,12 +1,17 @@
 import { randomUUID } from "node:crypto";
 import Link from "next/link";
+import { amountOfUnits } from "#lib/units/amount";
+import { formatAmount } from "#lib/units/amount-text";
+import { purchasesOf } from "#prisma/records/purchase-orders";
 import { RecordForm } from "../../_parts/record-form";
 import { Section } from "../../_parts/section";
 import type { ShopNow } from "../../_parts/shop-now";
 import { handToBuying } from "../actions";
 import type { KindAnswer } from "../cushion-answer";
 import { piecesKey } from "../cushion-answer";
+import { draftedAlready } from "../purchase/drafted-already";
 import { orderField } from "../purchase/handed-orders";
+import { timesItsPrice } from "../purchase/mix-question-of";
 import { planColumns, planRows } from "../purchase/purchase-rows";
 import {
   anotherPackWords,
@@ -18,6 +23,7 @@ import {
   splitWords,
 } from "../purchase/purchase-words";
 import { type Purchase, readPurchase } from "../purchase/read-purchase";
+import { STOCK_COLUMNS, stockRows } from "../purchase/stock-rows";
 import type { Compared } from "../read-compared";
 import { minorText } from "../why-words";
 import styles from "./paper-or-bubble.module.css";
@@ -32,7 +38,10 @@ type NextPurchaseProps = {
 /** The next purchase: which packs, which parcels in which style, against all on one, and how sure that is. */
 export async function NextPurchase({ now, compared, nameOf }: NextPurchaseProps) {
   const { ground, answer, asked } = compared;
-  const purchase = await readPurchase(now, ground, answer, asked.whatIf);
+  const [purchase, orders] = await Promise.all([
+    readPurchase(now, ground, answer, asked.whatIf),
+    purchasesOf(now.db, { others: 0 }),
+  ]);
   if (purchase === null) {
     return (
       <Section title="The next purchase">
@@ -48,7 +57,15 @@ export async function NextPurchase({ now, compared, nameOf }: NextPurchaseProps)
   );
   const supplies = new Map(ground.supplies.map(({ id, name }) => [id, name]));
   const names: PlanNames = {
-    offerOf: (offerId) => ground.offers.find(({ id }) => id === offerId),
+    offerOf: (offerId) => {
+      const offer = ground.offers.find(({ id }) => id === offerId);
+      if (offer === undefined || offer.priceMinor === null) return offer;
+      const times = timesItsPrice(offer.supplyId, {
+        tried: asked.whatIf.prices,
+        priceNow: ground.replacement,
+      });
+      return { ...offer, priceMinor: Math.round(offer.priceMinor * times) };
+    },
     supplyName: (supplyId) => supplies.get(supplyId) ?? supplyId,
     kindName: (typeId) => {
       const kind = kinds.get(typeId);
@@ -63,7 +80,16 @@ export async function NextPurchase({ now, compared, nameOf }: NextPurchaseProps)
       rule="strong"
       aside="From the parcels expected, what is there and on order, your suppliers’ packs and price breaks, room and the most to spend. Beside it the safety stock of the weekly check stays. By which day to order is said by This week."
     >
-      <PlanFacts purchase={purchase} names={names} isTried={asked.whatIf.prices.size > 0} />
+      <PlanFacts
+        amountOf={(supplyId, units) => {
+          const supply = ground.supplies.find(({ id }) => id === supplyId);
+          return formatAmount(amountOfUnits(units), supply?.useUnit ?? "each");
+        }}
+        purchase={purchase}
+        names={names}
+        isTried={asked.whatIf.prices.size > 0 || asked.whatIf.cardId !== null}
+        drafted={draftedAlready(purchase.study.mixed.orders, orders)}
+      />
     </Section>
   );
 }
@@ -71,17 +97,30 @@ export async function NextPurchase({ now, compared, nameOf }: NextPurchaseProps)
 type PlanFactsProps = {
   readonly purchase: Purchase;
   readonly names: PlanNames;
-  /** whether prices are tried out: such a plan is not for ordering */
+  /** use units of a supply in words */
+  readonly amountOf: (supplyId: string, units: number) => string;
+  /** whether prices or a rate card are tried out: such a plan is not for ordering */
   readonly isTried: boolean;
+  /** a warning that packs of the plan stand in drafts already */
+  readonly drafted: string | null;
 };
 
-function PlanFacts({ purchase, names, isTried }: PlanFactsProps) {
+function PlanFacts({ purchase, names, amountOf, isTried, drafted }: PlanFactsProps) {
   const { study, notCounted } = purchase;
   const { mixed } = study;
   const columns = planColumns(study);
   return (
     <>
-      <Orders purchase={purchase} names={names} isTried={isTried} />
+      <Orders {...{ purchase, names, isTried, drafted }} />
+      <details className={styles.more}>
+        <summary>What becomes of each supply</summary>
+        <RowsTable
+          caption="Until the next purchase; what is left has its safety stock in it"
+          head="Supply"
+          columns={STOCK_COLUMNS}
+          rows={stockRows(mixed, names.supplyName, amountOf)}
+        />
+      </details>
       {splitWords(mixed, names).map((words) => (
         <p key={words}>{words}</p>
       ))}
@@ -91,7 +130,7 @@ function PlanFacts({ purchase, names, isTried }: PlanFactsProps) {
         columns={columns.map(({ name }) => name)}
         rows={planRows(columns, names.shop)}
       />
-      <p className={styles.small}>{proofWords(mixed)}</p>
+      <p className={styles.small}>{proofWords(mixed, names.shop)}</p>
       <ul className={styles.plan}>
         {study.anotherPacks.map((another) => (
           <li key={another.supplyId}>{anotherPackWords(another, names)}</li>
@@ -114,7 +153,12 @@ function PlanFacts({ purchase, names, isTried }: PlanFactsProps) {
   );
 }
 
-function Orders({ purchase: { study, suppliers }, names, isTried }: PlanFactsProps) {
+function Orders({
+  purchase: { study, suppliers },
+  names,
+  isTried,
+  drafted,
+}: Omit<PlanFactsProps, "amountOf">) {
   const { orders } = study.mixed;
   if (orders.length === 0)
     return <p>What is there and on order lasts; nothing has to be bought for these parcels.</p>;
@@ -133,8 +177,11 @@ function Orders({ purchase: { study, suppliers }, names, isTried }: PlanFactsPro
           </li>
         ))}
       </ul>
+      {drafted === null ? null : <p>{drafted}</p>}
       {isTried ? (
-        <p className={styles.small}>With prices that are tried out there is nothing to hand over.</p>
+        <p className={styles.small}>
+          While prices or a rate card are tried out there is nothing to hand over.
+        </p>
       ) : (
         <RecordForm
           action={handToBuying}
@@ -157,8 +204,8 @@ function Undone({ purchase: { study }, names }: Pick<PlanFactsProps, "purchase" 
     <>
       {unpacked.map(({ typeId, parcels }) => (
         <p key={typeId}>
-          About {Math.ceil(parcels)} × {names.kindName(typeId)} cannot be packed: what it takes is not to be
-          had within the limits.
+          About {Math.ceil(parcels)} parcels of {names.kindName(typeId)} cannot be packed: what it takes is
+          not to be had within the limits.
         </p>
       ))}
       {shortfalls.length === 0 ? null : (

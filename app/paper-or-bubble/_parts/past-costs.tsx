@@ -8,7 +8,8 @@ type PastCostsProps = { readonly answer: CushionAnswer; readonly shop: MoneyAndM
 
 /** What the parcels of late would have cost in each way, all reckoned alike. */
 export function PastCosts({ answer: { past, styles: inStyles }, shop }: PastCostsProps) {
-  if (past.parcels === 0) return null;
+  // Without any price and postage there is no sum to speak of.
+  if (past.parcels === 0 || past.asPackedMinor === 0) return null;
   const rows = [
     { name: "As you packed them", minor: past.asPackedMinor },
     ...inStyles.map((style) => ({
@@ -17,14 +18,16 @@ export function PastCosts({ answer: { past, styles: inStyles }, shop }: PastCost
     })),
     { name: "Each in its cheapest way", minor: past.bestMinor },
   ];
+  const caption = `What the parcels of the last ${PAST_DAYS} days would cost`;
   return (
     <Section
       title={pastTitle(past, shop)}
-      aside={`${past.parcels} parcels of the last ${PAST_DAYS} days, by their cards, today’s prices and the rate card above: not what was paid then. Each to its own zone where that was noted.${past.leftOut === 0 ? "" : ` ${past.leftOut} more are left out: there is no recipe to reckon them by.`}`}
+      aside={`${past.parcels} parcels of the last ${PAST_DAYS} days (unusual ones left out), by their cards of today and by the prices and the rate card above: not what was paid then. Each to its own zone where that was noted.${past.leftOut === 0 ? "" : ` ${past.leftOut} more are left out: there is no recipe to reckon them by.`}`}
     >
-      <div className={styles.wide}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
+      <section className={styles.wide} tabIndex={0} aria-label={caption}>
         <table className={styles.table}>
-          <caption>Materials and postage of the last {PAST_DAYS} days</caption>
+          <caption>{caption}</caption>
           <thead>
             <tr>
               <th scope="col">Packed</th>
@@ -44,7 +47,7 @@ export function PastCosts({ answer: { past, styles: inStyles }, shop }: PastCost
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </Section>
   );
 }
@@ -52,7 +55,7 @@ export function PastCosts({ answer: { past, styles: inStyles }, shop }: PastCost
 function pastTitle(past: CushionAnswer["past"], shop: MoneyAndMass): string {
   const saved = past.asPackedMinor - past.bestMinor;
   if (Math.round(saved) === 0) return "You packed each parcel in its cheapest way";
-  return `${past.otherStyle} parcels of late would have cost ${minorText(saved, shop)} less in the other style`;
+  return `${past.otherStyle} parcels of late would have cost ${minorText(saved, shop)} less in another style`;
 }
 
 function againstWords(more: number, shop: MoneyAndMass): string {

@@ -18,7 +18,8 @@ type RowsTableProps = {
 /** A row for each part, a column for each way to pack; a name that begins with a space stands below the one before. */
 export function RowsTable({ caption, head, columns, rows }: RowsTableProps) {
   return (
-    <div className={styles.wide}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard
+    <section className={styles.wide} tabIndex={0} aria-label={caption}>
       <table className={classList(styles.table, styles.sideBySide)}>
         <caption>{caption}</caption>
         <thead>
@@ -44,6 +45,6 @@ export function RowsTable({ caption, head, columns, rows }: RowsTableProps) {
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }

@@ -1,6 +1,7 @@
 import type { CushionStyle } from "#lib/packing/recipe-version";
 import { classList } from "../../_parts/class-list";
 import type { CushionAnswer } from "../cushion-answer";
+import { totalsReason } from "../totals-reason";
 import { type MoneyAndMass, minorText } from "../why-words";
 import styles from "./paper-or-bubble.module.css";
 
@@ -30,18 +31,7 @@ export function TotalsAbove({ answer, shop }: TotalsAboveProps) {
           <dd>{minorText(best.totalMinor, shop)}</dd>
         </div>
       </dl>
-      <p>{reasonWords(answer, shop)}</p>
+      <p>{totalsReason(answer, shop)}</p>
     </>
   );
-}
-
-/** Why all on one style is dearer than all on the other. */
-function reasonWords({ allIn }: CushionAnswer, shop: MoneyAndMass): string {
-  const [paper, bubble] = [allIn.get("paper"), allIn.get("bubble")];
-  if (paper === undefined || bubble === undefined) return "";
-  const materials = bubble.materialsMinor - paper.materialsMinor;
-  const postage = paper.postageMinor - bubble.postageMinor;
-  const more = (minor: number) => `${minorText(Math.abs(minor), shop)} ${minor >= 0 ? "more" : "less"}`;
-  const less = (minor: number) => `${minorText(Math.abs(minor), shop)} ${minor >= 0 ? "less" : "more"}`;
-  return `All on bubble, the materials cost ${more(materials)} than on paper, and the postage ${less(postage)}.`;
 }

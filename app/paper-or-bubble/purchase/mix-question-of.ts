@@ -122,12 +122,25 @@ function mixWays(costs: readonly WayCost[], planned: ReadonlySet<string>): MixWa
   }));
 }
 
-function mixOffer(offer: Offer, { weeks, tried, priceNow }: PurchaseGround): MixOffer {
-  const { id, supplyId, supplierId, packAmount, priceMinor, breaks, breakKind } = offer;
+/**
+ * How many times its price the packs of a supply cost while another price is tried out: all alike.
+ *
+ * @param supplyId of the packs
+ * @param prices those tried out and those now
+ * @returns 1 where none is tried, or none is known now
+ */
+export function timesItsPrice(
+  supplyId: string,
+  { tried, priceNow }: Pick<PurchaseGround, "tried" | "priceNow">,
+): number {
   const asked = tried.get(supplyId);
   const now = priceNow.get(supplyId) ?? 0;
-  // A price that is tried out moves all packs of the supply alike.
-  const times = asked === undefined || !(now > 0) ? 1 : asked / now;
+  return asked === undefined || !(now > 0) ? 1 : asked / now;
+}
+
+function mixOffer(offer: Offer, ground: PurchaseGround): MixOffer {
+  const { id, supplyId, supplierId, packAmount, priceMinor, breaks, breakKind } = offer;
+  const times = timesItsPrice(supplyId, ground);
   const steps = [{ fromPacks: 1, priceMinor: priceMinor ?? 0 }, ...breaks].map((step) => ({
     ...step,
     priceMinor: Math.round(step.priceMinor * times),
@@ -139,7 +152,7 @@ function mixOffer(offer: Offer, { weeks, tried, priceNow }: PurchaseGround): Mix
     unitsPerPack: unitsOf(packAmount),
     kind: breakKind,
     steps: priceMinor === null ? null : steps,
-    mostPacks: mostPacks(offer, weeks),
+    mostPacks: mostPacks(offer, ground.weeks),
   };
 }
 

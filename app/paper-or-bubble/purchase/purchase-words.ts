@@ -60,7 +60,7 @@ export function splitWords({ split }: Pick<CostedMix, "split">, names: PlanNames
     const own = split.filter((part) => part.style === style && part.parcels > SPLIT_LEAST);
     const parts = own.map(({ typeId, parcels }) => {
       const all = split.filter((part) => part.typeId === typeId).reduce((sum, part) => sum + part.parcels, 0);
-      const share = parcels < all - SPLIT_LEAST ? `${shown(parcels)} of ${shown(all)} ` : "";
+      const share = parcels < all - SPLIT_LEAST ? `${shown(parcels)} of ${shown(all)} parcels of ` : "";
       return `${share}${names.kindName(typeId)}`;
     });
     return `${style === "mixed" ? "Mixed" : `On ${style}`}: ${parts.join(", ")}.`;
@@ -71,16 +71,21 @@ export function splitWords({ split }: Pick<CostedMix, "split">, names: PlanNames
  * How good a plan is known to be.
  *
  * @param plan with its proof
+ * @param shop how it writes money: a share of the postage says little of a purchase
  * @returns one sentence
  */
-export function proofWords({ proof, from }: Pick<MixPlan, "proof" | "from">): string {
+export function proofWords(
+  { proof, from, costs }: Pick<MixPlan, "proof" | "from" | "costs">,
+  shop: MoneyAndMass,
+): string {
   const seconds = `${proof.seconds.toFixed(1)} s`;
-  if (proof.gap === null) return `Nothing is proven of how good it is (${seconds}).`;
+  if (proof.gap === null || proof.boundMinor === null)
+    return `Nothing is proven of how good it is (${seconds}).`;
   const gap = `${(proof.gap * 100).toFixed(proof.gap < 0.001 ? 2 : 1)} %`;
   const by = from === "solver" ? "" : ", found without the solver";
   return proof.gap < 0.00005
     ? `No plan is cheaper by these figures: proven in ${seconds}${by}.`
-    : `At most ${gap} cheaper is possible by these figures: proven in ${seconds}${by}.`;
+    : `At most ${minorText(costs.totalMinor - proof.boundMinor, shop)} cheaper (${gap}) is possible by these figures: proven in ${seconds}${by}.`;
 }
 
 /**
@@ -126,7 +131,7 @@ function switchedWords({ switched }: MixChange, names: PlanNames): string {
     const [gains] = styles.filter(({ before, after }) => after > before + SPLIT_LEAST);
     return gains === undefined
       ? []
-      : [`${shown(gains.after - gains.before)} × ${names.kindName(typeId)} to ${gains.style}`];
+      : [`${shown(gains.after - gains.before)} parcels of ${names.kindName(typeId)} to ${gains.style}`];
   });
   return words.length === 0 ? "" : ` Then ${words.join(", ")}.`;
 }

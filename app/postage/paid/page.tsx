@@ -38,12 +38,13 @@ export default async function PaidPage() {
     services,
     measures: shop.measures,
   });
+  const told = check.over.length + check.under.length + check.agrees;
   const zoneName = (id: string) => zones.find((zone) => zone.id === id)?.name ?? id;
   const money = (minor: number) => formatMoney(minor, shop.currency, shop.minorDigits);
   return (
     <Page
       finding={paidFinding(check, shop)}
-      aside={`Parcels packed since ${formatDay(from, { year: true })}, by scale, zone and the outside of their carton, held against the card of the day they were posted. ${check.agrees} agree to the coin. The carrier’s own scale and tape decide: ask there before you claim anything back.`}
+      aside={`Parcels packed since ${formatDay(from, { year: true })}, by scale, zone and the outside of their carton, held against the card of the day they were posted. ${told === 0 ? "" : `${check.agrees} agree to the coin. `}The carrier’s own scale and tape decide: ask there before you claim anything back.`}
       actions={<ButtonLink href="/postage">The cards</ButtonLink>}
     >
       <FollowsRecords version={version} />
@@ -52,12 +53,14 @@ export default async function PaidPage() {
           <PaidTable caption="Parcels that cost more" rows={check.over} zoneName={zoneName} shop={shop} />
         </Section>
       )}
-      <MissedSteps
-        missed={check.missed}
-        missedMinor={check.missedMinor}
-        mostMg={MISSED_BY_MG[shop.measures]}
-        shop={shop}
-      />
+      {told === 0 ? null : (
+        <MissedSteps
+          missed={check.missed}
+          missedMinor={check.missedMinor}
+          mostMg={MISSED_BY_MG[shop.measures]}
+          shop={shop}
+        />
+      )}
       {check.under.length === 0 ? null : (
         <Section
           title={`Cost less: ${money(check.underMinor)}`}

@@ -110,7 +110,7 @@ function adviceOf(question: ParcelQuestion, { currency, minorDigits, measures }:
   if (cheaper !== null) {
     const saved = money(rating.minor - cheaper.minor);
     advice.push(
-      `${mass(Math.ceil(cheaper.mg))} less would save ${saved}: it would pay the step ${stepWords(cheaper.step)}.`,
+      `${lessWords(mass(Math.ceil(cheaper.mg)))} would save ${saved}: it would pay the step ${stepWords(cheaper.step)}.`,
     );
   }
   if (saving !== null) advice.push(sizeAdvice(question, saving, money));
@@ -122,6 +122,11 @@ function adviceOf(question: ParcelQuestion, { currency, minorDigits, measures }:
     advice.push(`${room}${nextWords(next, rating.minor, money)}.`);
   }
   return advice;
+}
+
+/** What is too little to be written in the shop's measures is not nothing. */
+function lessWords(mass: string): string {
+  return mass.startsWith("0 ") ? "A trace less" : `${mass} less`;
 }
 
 function sizeAdvice(

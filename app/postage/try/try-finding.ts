@@ -14,7 +14,7 @@ export function tryFinding(
   if (tried === null) return "What would a parcel cost to send?";
   const priced = tried.flatMap((each) => (each.minor === null ? [] : [{ ...each, minor: each.minor }]));
   const [first] = priced;
-  if (first === undefined) return "No service takes this parcel by the cards that are kept.";
+  if (first === undefined) return "No service takes this parcel by the cards that hold on that day.";
   const cheapest = priced.reduce((least, each) => (each.minor < least.minor ? each : least), first);
   const money = formatMoney(cheapest.minor, currency, minorDigits);
   const open = cheapest.isSizeOpen ? ", if its size allows" : "";

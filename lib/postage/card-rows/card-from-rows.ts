@@ -1,11 +1,12 @@
 import { bandFromRows, hasPriceUnder } from "#lib/postage/card-rows/band-rows";
 import type { RowReader, RowTerms, SourcedCard } from "#lib/postage/card-rows/card-row";
 import { feeFromRows } from "#lib/postage/card-rows/fee-rows";
-import type { CardRows } from "#lib/postage/card-rows/grouped-rows";
+import type { CardRows, SaidRow } from "#lib/postage/card-rows/grouped-rows";
 import { saidDay, saidMass } from "#lib/postage/card-rows/said-values";
 import { sizeRuleFromRows } from "#lib/postage/card-rows/size-rule-rows";
 import { partOf, type RateCardFault } from "#lib/postage/rate-card-fault";
 import { rateCardFaults } from "#lib/postage/rate-card-faults";
+import { foreignCurrency } from "#lib/units/foreign-currency";
 import { minorDigitsOf } from "#lib/units/minor-digits";
 
 /**
@@ -37,6 +38,7 @@ export function cardFromRows(
       `“${typedCurrency.value}” is not the shop's currency, ${currency}. Change the prices to ${currency}, or leave the card out.`,
     );
   }
+  refuseForeign(rows, currency, noted);
   const validFrom = saidDay(head, "from", reader);
   if (validFrom === null && !isRefused)
     noted(head.line, "the card does not say from which day it holds. Add: card, from, 2026-11-25.");
@@ -59,6 +61,24 @@ export function cardFromRows(
     if (fault.severity === "error") noted(lineOf(fault, rows), fault.message);
   }
   return isRefused ? null : { card, source: source === "" ? null : source, readOn };
+}
+
+/** A price in another currency is no price of the shop's. */
+function refuseForeign(rows: CardRows, currency: string, refuse: RowReader["refuse"]): void {
+  for (const { line, cells } of pricedRows(rows)) {
+    const foreign = cells.map((cell) => foreignCurrency(cell, currency)).find((found) => found !== null);
+    if (foreign !== undefined) {
+      refuse(line, `“${foreign}” is not the shop's currency, ${currency}. Change the prices to ${currency}.`);
+    }
+  }
+}
+
+/** The rows with prices under the zones. */
+function pricedRows({ bands, fees }: CardRows): SaidRow[] {
+  return [
+    ...bands.flatMap(({ steps, said }) => [...steps, said.get("further") ?? []].flat()),
+    ...fees.flatMap(({ amounts }) => amounts),
+  ];
 }
 
 /** The row of the part that a fault is about. */

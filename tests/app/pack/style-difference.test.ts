@@ -126,11 +126,11 @@ describe("the words of the difference", () => {
   };
 
   it("say what the other style costs more or less, part by part", () => {
-    expect(differenceWords(here, other, choices)).toBe(
-      "On bubble it would cost $0.75 less: $0.81 more for materials, $1.56 less postage expected; 4.4 oz lighter.",
+    expect(differenceWords(here, other, choices, "Far")).toBe(
+      "On bubble it would cost $0.75 less in materials and postage: $0.81 more for materials, $1.56 less postage expected to Far; 4.4 oz lighter.",
     );
-    expect(differenceWords(other, here, choices)).toBe(
-      "On paper it would cost $0.75 more: $0.81 less for materials, $1.56 more postage expected; 4.4 oz heavier.",
+    expect(differenceWords(other, here, choices, null)).toBe(
+      "On paper it would cost $0.75 more in materials and postage: $0.81 less for materials, $1.56 more postage expected over your zones; 4.4 oz heavier.",
     );
   });
 

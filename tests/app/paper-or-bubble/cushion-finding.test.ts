@@ -9,7 +9,9 @@ const kind = (parcels: number, ...costs: readonly Priced[]) =>
   kindOf(
     `type ${parcels}`,
     parcels,
-    costs.map((cost) => plainCost(...cost)),
+    costs.map(([style, total, takes, change]) =>
+      plainCost(style, total, takes, { postageMinor: 500, ...change }),
+    ),
   );
 const found = (...kinds: ReturnType<typeof kind>[]) => cushionFinding(answerOf(kinds), DOLLARS);
 
@@ -67,7 +69,7 @@ describe("what the screen found", () => {
   it("is no finding where postage is known on one side alone", () => {
     const unweighed = kind(
       3,
-      ["paper", 200],
+      ["paper", 200, {}, { postageMinor: null }],
       ["bubble", 900, {}, { materialsMinor: 200, postageMinor: 700 }],
     );
     expect(cushionFinding(answerOf([], { untold: [unweighed] }), DOLLARS)).toBe(
@@ -75,7 +77,38 @@ describe("what the screen found", () => {
     );
   });
 
-  it("is that there is nothing to compare", () => {
-    expect(found()).toMatch(/^Nothing to compare yet/);
+  it("says that postage is left out where it is not known for any parcel", () => {
+    const unsent = { postageMinor: null };
+    const bare = (parcels: number, paper: number, bubble: number) =>
+      kind(parcels, ["paper", paper, {}, unsent], ["bubble", bubble, {}, unsent]);
+    expect(found(bare(10, 200, 350))).toBe(
+      "Paper for all that you send: $15.00 cheaper than all on bubble, postage left out.",
+    );
+    expect(found(bare(10, 200, 200))).toBe("All on paper and all on bubble cost the same, postage left out.");
+    expect(found(bare(10, 200, 350), bare(1, 300, 200))).toMatch(/which saves \$1\.00, postage left out\.$/);
+    expect(found(bare(10, 200, 350), kind(1, ["paper", 900], ["bubble", 950]))).not.toContain("left out");
+  });
+
+  it("says that what has no price is left out, and claims nothing where nothing has one", () => {
+    const part = { unpriced: ["tissue"] };
+    expect(found(kind(10, ["paper", 900, {}, part], ["bubble", 800, {}, part]))).toMatch(
+      /cheaper than all on paper, what has no price left out\.$/,
+    );
+    const none = { unpriced: ["sheets"], postageMinor: null };
+    expect(found(kind(10, ["paper", 0, {}, none], ["bubble", 0, {}, none]))).toBe(
+      "Not to be told yet: nothing that these parcels take has a price, and their postage is not known.",
+    );
+    expect(found(kind(10, ["paper", 100, {}, none], ["bubble", 200, {}, none]))).toMatch(
+      /, postage and what has no price left out\.$/,
+    );
+  });
+
+  it("is that there is nothing to compare, and whether a card or a parcel is missing", () => {
+    expect(cushionFinding(answerOf([], { single: [] }), DOLLARS)).toBe(
+      "Nothing to compare yet: no parcel was packed of late, and none is expected.",
+    );
+    expect(cushionFinding(answerOf([], { single: [kind(3, ["paper", 900])] }), DOLLARS)).toBe(
+      "Nothing to compare yet: an item type needs a recipe in two cushion styles.",
+    );
   });
 });

@@ -30,6 +30,8 @@ describe("why one way to pack is cheaper", () => {
 
   it("says that both pay each step as often where that is so", () => {
     expect(why(light())).toBe("Paper’s materials cost $0.20 less; both pay each postage step as often.");
+    const notTaken = light().map((cost) => ({ ...cost, postageMinor: null }));
+    expect(why(notTaken)).not.toContain("postage");
   });
 
   it("does not say so where no postage is known", () => {
@@ -63,13 +65,15 @@ describe("why one way to pack is cheaper", () => {
     const [paper, bubble] = costs();
     if (paper === undefined || bubble === undefined) throw new RangeError("two ways were costed");
     const small = { ...paper, postageMinor: 300, totalMinor: 480 };
-    expect(why([small, bubble])).toBe("Paper pays $5.31 less postage.");
+    expect(why([small, bubble])).toBe("Paper pays $5.31 less postage, and $0.20 less for materials.");
   });
 
   it("tells the time, and whose is not said", () => {
     const minutes = { paper: 4, bubble: 6, mixed: null };
     // 2 minutes of 30.00 an hour are 1.00; materials of 180 against 200
-    expect(why(light({ minutes, hourMinor: 3_000 }))).toBe("Paper takes less of your time, worth $1.00.");
+    expect(why(light({ minutes, hourMinor: 3_000 }))).toBe(
+      "Paper takes less of your time, worth $1.00, and $0.20 less for materials.",
+    );
     expect(why(light({ minutes: { ...minutes, paper: null }, hourMinor: 3_000 }))).toBe(
       "Paper’s minutes are not said and count as none, against $3.00.",
     );

@@ -142,8 +142,11 @@ describe("rows of a small CSV file", () => {
 
   it("say what can't be read", () => {
     expect(cells(Uint8Array.from([0x50, 0x4b, 0, 1]))).toContain("not a text file");
-    expect(cells(new TextEncoder().encode('row,"what\ncard'))).toContain(
-      "A quotation mark stands inside a cell or is never closed",
-    );
+    expect(cells(Uint8Array.from([0x72, 0x6f, 0x77, 0x01]))).toContain("not a text file");
+    for (const text of ['row,what\na,b\nrow,"what\ncard\nmore', 'row,what\na,b\nrow,wh"at\ncard']) {
+      expect(cells(new TextEncoder().encode(text))).toMatch(
+        /^Row 3: a quotation mark stands inside a cell or is never closed\. .*Nothing was kept\.$/,
+      );
+    }
   });
 });

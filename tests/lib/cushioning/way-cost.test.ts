@@ -83,13 +83,14 @@ describe("what a parcel costs in one way", () => {
     expect(cost.postage?.notCarried).toBeCloseTo(1, 9);
   });
 
-  it("takes room only where that of every supply is known", () => {
+  it("takes the room that is written down, and none where nothing is", () => {
     const litres = new Map([
       ["sheets", 0.2],
       ["carton", 1.5],
     ]);
     expect(wayCost(PAPER, { ...TERMS, litres }, null).litres).toBeCloseTo(10 * 0.2 + 1.5, 9);
-    expect(wayCost(BUBBLE, { ...TERMS, litres }, null).litres).toBeNull();
+    expect(wayCost(BUBBLE, { ...TERMS, litres }, null).litres).toBeCloseTo(1.5, 9);
+    expect(wayCost(BUBBLE, { ...TERMS, litres: new Map() }, null).litres).toBeNull();
   });
 
   it("tells the share of paper and board by weight", () => {

@@ -31,6 +31,10 @@ describe("faults of a rate card", () => {
       "The service has no name. Name it as you call it.",
       'The currency "euro" is no code of three capitals. Type one such as EUR.',
     ]);
+    expect(told({ service: "x".repeat(200) })).toEqual([]);
+    expect(told({ service: "x".repeat(201) })).toEqual([
+      "The name of the service has 201 letters; at most 200 can be shown. Shorten it.",
+    ]);
   });
 
   it("name days out of order; a card of one day is sound", () => {

@@ -32,7 +32,7 @@ export function CostOverPrice({ kind, supply, priceNow, price, money }: CostOver
         points: [0, top].map((x) => ({ x, y: total(cost, x) })),
       }))}
       xName={`${supply.name}, a ${unitWord(supply.useUnit, 1)}`}
-      yName="a parcel, materials and postage"
+      yName="a parcel, all together"
       xText={price}
       yText={money}
       now={{ x: priceNow, words: `as reckoned, ${price(priceNow)}` }}

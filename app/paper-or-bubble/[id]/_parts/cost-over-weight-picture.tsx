@@ -26,7 +26,7 @@ export function CostOverWeightPicture({ over, bareMg, measures, money }: CostOve
         points: points.map(({ bareMg: x, totals }) => ({ x, y: totals.get(style) ?? 0 })),
       }))}
       xName="bare pieces of the parcel"
-      yName="a parcel, materials and postage"
+      yName="a parcel, all together"
       xText={mass}
       yText={money}
       xTicks={weightTicks(from, to, measures)}

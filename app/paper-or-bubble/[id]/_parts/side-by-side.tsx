@@ -3,6 +3,7 @@ import { amountOfUnits } from "#lib/units/amount";
 import { formatAmount } from "#lib/units/amount-text";
 import { Section } from "../../../_parts/section";
 import { styleTitle } from "../../../recipes/style-title";
+import styles from "../../_parts/paper-or-bubble.module.css";
 import { RowsTable } from "../../_parts/rows-table";
 import type { KindAnswer } from "../../cushion-answer";
 import type { CushionGround } from "../../cushion-ground";
@@ -46,7 +47,7 @@ export function SideBySide({ kind: { costs }, ground, replacement, without, shop
           <p key={words}>{words}</p>
         ))}
         <RowsTable caption="One parcel" head="Part" columns={columns} rows={costRows(costs, names, shop)} />
-        <details>
+        <details className={styles.more}>
           <summary>What each takes, line by line</summary>
           <RowsTable
             caption="Supplies at the price of buying them again"

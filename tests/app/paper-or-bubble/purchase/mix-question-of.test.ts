@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { mixQuestionOf, type PurchaseGround } from "#app/paper-or-bubble/purchase/mix-question-of.ts";
+import {
+  mixQuestionOf,
+  type PurchaseGround,
+  timesItsPrice,
+} from "#app/paper-or-bubble/purchase/mix-question-of.ts";
 import { amountOfUnits } from "#lib/units/amount";
 import type { Offer } from "#prisma/records/suppliers";
 import { plainCost } from "../../../lib/cushioning/small-ways";
@@ -103,6 +107,22 @@ describe("the question of the next purchase", () => {
       { fromPacks: 3, priceMinor: 3_600 },
     ]);
     expect(offers.find(({ id }) => id === "roll")?.steps).toEqual([{ fromPacks: 1, priceMinor: 3_150 }]);
+  });
+
+  it("leaves prices as they are where none is tried, or none is known now", () => {
+    const priceNow = new Map([
+      ["sheets", 75_000],
+      ["saved", 0],
+    ]);
+    const times = (supplyId: string) =>
+      timesItsPrice(supplyId, {
+        tried: new Map([
+          ["sheets", 150_000],
+          ["saved", 1],
+        ]),
+        priceNow,
+      });
+    expect([times("sheets"), times("bubble"), times("saved")]).toEqual([2, 1, 1]);
   });
 
   it("knows what a supplier does not have, and what it sells in the months begun", () => {

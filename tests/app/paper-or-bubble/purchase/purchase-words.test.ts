@@ -82,18 +82,20 @@ describe("the words of the next purchase", () => {
 
   it("say which parcels go in which style, and how many of a kind that is in two", () => {
     expect(splitWords(PLAN, NAMES)).toEqual([
-      "On paper: Stoneware mug, 4.5 of 13 Framed tile.",
-      "On bubble: 8.5 of 13 Framed tile.",
+      "On paper: Stoneware mug, 4.5 of 13 parcels of Framed tile.",
+      "On bubble: 8.5 of 13 parcels of Framed tile.",
     ]);
   });
 
   it("say how good the plan is known to be", () => {
-    expect(proofWords(PLAN)).toBe("At most 0.3 % cheaper is possible by these figures: proven in 1.2 s.");
+    expect(proofWords(PLAN, DOLLARS)).toBe(
+      "At most $1.00 cheaper (0.3 %) is possible by these figures: proven in 1.2 s.",
+    );
     const exact = { ...PLAN, proof: { ...PLAN.proof, gap: 0 } };
-    expect(proofWords(exact)).toMatch(/^No plan is cheaper/);
+    expect(proofWords(exact, DOLLARS)).toMatch(/^No plan is cheaper/);
     const open = { ...PLAN, proof: { ...PLAN.proof, gap: null } };
-    expect(proofWords(open)).toMatch(/^Nothing is proven/);
-    expect(proofWords({ ...PLAN, from: "heuristic" })).toContain("found without the solver");
+    expect(proofWords(open, DOLLARS)).toMatch(/^Nothing is proven/);
+    expect(proofWords({ ...PLAN, from: "heuristic" }, DOLLARS)).toContain("found without the solver");
   });
 
   it("say what another pack is worth, and whether it would change how parcels are packed", () => {
@@ -102,7 +104,7 @@ describe("the words of the next purchase", () => {
       "Another roll of 188 ft of Small bubble on the shelf would be worth $24.50; it costs $26.00. No parcel would be packed otherwise: it would be stock for later.",
     );
     expect(anotherPackWords({ ...another, change: change({ switched: TO_PAPER }) }, NAMES)).toContain(
-      "Then 8.5 × Framed tile to paper.",
+      "Then 8.5 parcels of Framed tile to paper.",
     );
   });
 
@@ -112,7 +114,7 @@ describe("the words of the next purchase", () => {
     );
     const dearer = change({ moreMinor: 420, switched: TO_PAPER });
     expect(changeWords(dearer, "With bubble 20 % dearer", NAMES)).toBe(
-      "With bubble 20 % dearer the plan costs $4.20 more. Then 8.5 × Framed tile to paper.",
+      "With bubble 20 % dearer the plan costs $4.20 more. Then 8.5 parcels of Framed tile to paper.",
     );
     const short = change({ moreMinor: -100, moreUndone: { parcels: 3, share: 0 } });
     expect(changeWords(short, "Were bubble sold out everywhere,", NAMES)).toBe(

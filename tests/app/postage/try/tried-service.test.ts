@@ -44,6 +44,19 @@ describe("trying a parcel", () => {
     );
   });
 
+  it("says a trace where what is too much can't be seen in the shop's measures", () => {
+    const advice = triedService(
+      "tracked",
+      [plainCard()],
+      { ...parcel, weight: weighed("1000.01 g") },
+      {
+        ...shown,
+        measures: "imperial",
+      },
+    ).advice;
+    expect(advice[0]).toBe("A trace less would save €2.50: it would pay the step up to 1 kg.");
+  });
+
   it("says that a parcel stands at the limit of its step", () => {
     expect(tried(plainCard(), { weight: weighed("2 kg") }).advice.at(-1)).toBe(
       "It stands at the limit of its step: a finer scale may read more; the next costs €4.50 more.",

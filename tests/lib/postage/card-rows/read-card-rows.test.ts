@@ -80,6 +80,11 @@ describe("rows of cards", () => {
     expect(problems({ 4: "step,up to,8 oz,dear,5.20" })).toEqual([
       "4: 8 oz: “dear” for Near is no price. Type it like 4.60, or a dash where there is none.",
     ]);
+    expect(problems({ 4: "step,up to,8 oz,4.60 EUR,5.20" })).toEqual([
+      "4: “EUR” is not the shop's currency, USD. Change the prices to USD.",
+    ]);
+    expect(problems({}, ["fee,name,Long", "fee,any weight,,€2,2"])[0]).toMatch(/^7: “€” is not the shop's/);
+    expect(problems({ 4: "step,up to,8 oz,$4.60,5.20 USD" })).toEqual([]);
     expect(problems({}, ["band,longest side,22"])[0]).toContain("6: “22” for longest side can't be read.");
     expect(problems({}, ["size,more than,1728 in³"])[0]).toContain("6: a rule for size needs its divisor");
     expect(problems({}, ["size,divisor,139"])[0]).toContain("6: “139” for divisor can't be read.");
