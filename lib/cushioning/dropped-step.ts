@@ -13,6 +13,8 @@ export type DroppedStep = {
 
 /** A share of parcels that nobody would see. */
 const LEAST_SHARE = 0.005;
+/** A chance that even over all steps of a card adds up to nothing that is seen. */
+const NEVER = 1e-9;
 
 /**
  * The step that divides two ways to pack most: the greatest difference between their odds of staying under a step.
@@ -24,13 +26,19 @@ const LEAST_SHARE = 0.005;
  */
 export function droppedStep(one: readonly StepOdds[], other: readonly StepOdds[]): DroppedStep | null {
   let most: DroppedStep | null = null;
-  for (const { step } of [...one, ...other]) {
-    const ahead = oddsUnder(one, step) - oddsUnder(other, step);
+  const [oneLikely, otherLikely] = [likely(one), likely(other)];
+  for (const { step } of [...oneLikely, ...otherLikely]) {
+    const ahead = oddsUnder(oneLikely, step) - oddsUnder(otherLikely, step);
     const share = Math.abs(ahead);
     if (share > Math.max(LEAST_SHARE, most?.share ?? 0))
       most = { step, share, lighter: ahead > 0 ? "one" : "other" };
   }
   return most;
+}
+
+/** Between steps that a parcel may pay the odds stay as they are: most of a card's steps need no look. */
+function likely(steps: readonly StepOdds[]): readonly StepOdds[] {
+  return steps.filter(({ chance }) => chance > NEVER);
 }
 
 /** Steps that a parcel cannot pay are not in its list: the last one not above counts. */
