@@ -2,7 +2,7 @@ import { Section } from "../../_parts/section";
 import type { CushionAnswer } from "../cushion-answer";
 import { PAST_DAYS } from "../read-cushion-ground";
 import { type MoneyAndMass, minorText } from "../why-words";
-import styles from "./paper-or-bubble.module.css";
+import { RowsTable } from "./rows-table";
 
 type PastCostsProps = { readonly answer: CushionAnswer; readonly shop: MoneyAndMass };
 
@@ -18,36 +18,24 @@ export function PastCosts({ answer: { past, styles: inStyles }, shop }: PastCost
     })),
     { name: "Each in its cheapest way", minor: past.bestMinor },
   ];
-  const caption = `What the parcels of the last ${PAST_DAYS} days would cost`;
   return (
     <Section
       title={pastTitle(past, shop)}
       aside={`${past.parcels} parcels of the last ${PAST_DAYS} days (unusual ones left out), by their cards of today and by the prices and the rate card above: not what was paid then. Each to its own zone where that was noted.${past.leftOut === 0 ? "" : ` ${past.leftOut} more are left out: there is no recipe to reckon them by.`}`}
     >
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
-      <section className={styles.wide} tabIndex={0} aria-label={caption}>
-        <table className={styles.table}>
-          <caption>{caption}</caption>
-          <thead>
-            <tr>
-              <th scope="col">Packed</th>
-              <th scope="col">All together</th>
-              <th scope="col">A parcel</th>
-              <th scope="col">Against as packed</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ name, minor }) => (
-              <tr key={name}>
-                <th scope="row">{name}</th>
-                <td>{minorText(minor, shop)}</td>
-                <td>{minorText(minor / past.parcels, shop)}</td>
-                <td>{againstWords(minor - past.asPackedMinor, shop)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <RowsTable
+        caption={`What the parcels of the last ${PAST_DAYS} days would cost`}
+        head="Packed"
+        columns={["All together", "A parcel", "Against as packed"]}
+        rows={rows.map(({ name, minor }) => ({
+          name,
+          cells: [
+            minorText(minor, shop),
+            minorText(minor / past.parcels, shop),
+            againstWords(minor - past.asPackedMinor, shop),
+          ],
+        }))}
+      />
     </Section>
   );
 }
